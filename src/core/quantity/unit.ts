@@ -1,0 +1,23 @@
+/** Inside the core a number is a plain number in an SI unit; the alias says which. */
+export type Metres = number;
+export type SquareMetres = number;
+export type Seconds = number;
+export type Kilograms = number;
+export type Kelvin = number;
+export type Amperes = number;
+export type Volts = number;
+export type Ohms = number;
+export type OhmMetres = number;
+export type OhmsPerMetre = number;
+export type Watts = number;
+export type WattsPerMetre = number;
+export type WattsPerSquareMetre = number;
+export type WattsPerMetreKelvin = number;
+export type JoulesPerKilogramKelvin = number;
+export type KilogramsPerCubicMetre = number;
+export type Joules = number;
+export type Coulombs = number;
+export type Pascals = number;
+export type MetresPerSecond = number;
+export type PerKelvin = number;
+export type CandelasPerSquareMetre = number;
