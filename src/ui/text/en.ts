@@ -1,0 +1,8 @@
+import { caution } from './en/caution.ts';
+import { primitive } from './en/primitive.ts';
+import { settings } from './en/settings.ts';
+import { shell } from './en/shell.ts';
+import { unit } from './en/unit.ts';
+
+/** Every English word the pages show, by area; each area keeps its own file beside this one. */
+export const text = { caution, primitive, settings, shell, unit } as const;
