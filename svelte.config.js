@@ -4,7 +4,7 @@ import adapter from '@sveltejs/adapter-static';
 export default {
 	compilerOptions: { runes: true },
 	kit: {
-		adapter: adapter({ pages: 'build', assets: 'build', strict: true }),
+		adapter: adapter({ pages: 'build', assets: 'build', fallback: '404.html', strict: true }),
 		paths: { relative: true },
 		prerender: { handleHttpError: 'fail', handleMissingId: 'fail' },
 		version: { pollInterval: 0 },
