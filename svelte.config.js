@@ -6,7 +6,8 @@ export default {
 	kit: {
 		adapter: adapter({ pages: 'build', assets: 'build', fallback: '404.html', strict: true }),
 		paths: { relative: true },
-		prerender: { handleHttpError: 'fail', handleMissingId: 'fail' },
+		// the gallery has no link in the menu
+		prerender: { entries: ['*', '/gallery'], handleHttpError: 'fail', handleMissingId: 'fail' },
 		version: { pollInterval: 0 },
 		// style attributes are needed by set formulas and by prerendered sizes; style sheets and scripts stay strict
 		csp: {

@@ -30,5 +30,4 @@ export const shell = {
 		sentence: 'That sheet is not in the drawer.',
 		fault: 'Something on this page went wrong. Load it again, or take another sheet.',
 	},
-	gallery: { title: 'Gallery of parts', description: 'Every part of the interface in each of its states.' },
 } as const;
