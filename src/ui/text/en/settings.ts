@@ -14,8 +14,8 @@ export const settings = {
 	},
 	voltageLetter: {
 		legend: 'Letter for voltage',
-		V: 'V, as in most English classrooms',
-		U: 'U, as in the standard IEC 80000-6',
+		V: ', as in most English classrooms',
+		U: ', as in the standard IEC 80000-6',
 		note: 'Typed formulas may use V, U or E whatever you choose here.',
 	},
 	lengthUnit: { legend: 'Wire length in', mm: 'Millimetres', inch: 'Inches' },
