@@ -26,7 +26,7 @@ const hottestAir = 2000;
 /**
  * A long bare wire in a room, steady: I² R′(T) = q′(T).
  *
- * The curve of I² over T is evaluated once, when first needed: exact values and slopes at about 200 temperatures,
+ * The curve of I² over T is evaluated once, when first needed: exact values and slopes at some 200 temperatures,
  * cubic Hermite pieces between. Every later solve reads the curve only and stays within 1 mK of the law itself.
  * `temperatureAt` gives the lowest root from room temperature upward.
  */
@@ -137,10 +137,12 @@ export class HotWire {
 		});
 	}
 
-	/** Room temperature, then rises growing by 12 % up to steps of 10 K, and the points of the resistance table. */
+	/** Room temperature, then rises growing by 12 %, and the points of the resistance table. */
 	#temperatures(): readonly Kelvin[] {
+		// a draught crosses the joint between two laws within some 30 K
+		const widest = this.room.draught > 0 ? 4 : 10;
 		const found = [this.room.temperature, this.hottest];
-		for (let rise = 0.002; rise < this.hottest - this.room.temperature; rise += Math.min(0.12 * rise, 10)) {
+		for (let rise = 0.002; rise < this.hottest - this.room.temperature; rise += Math.min(0.12 * rise, widest)) {
 			found.push(this.room.temperature + rise);
 		}
 		const knots = this.wire.material.resistanceRatio.temperature;
