@@ -147,7 +147,7 @@ function superscript(written: string, at: number): readonly Token[] {
 // 2,5 V beside 1,234 A shows which sign is the decimal one
 function decimalSignOf(text: string, pageSign: '.' | ','): '.' | ',' {
 	const certain = (sign: string) =>
-		new RegExp(`(?<![\\d.,])(?:\\d+\\${sign}(?:\\d{1,2}|\\d{4,})|0\\${sign}\\d+)(?![\\d.,]\\d|\\d)`, 'u');
+		new RegExp(`(?<![\\d.,])(?:\\d+[${sign}](?:\\d{1,2}|\\d{4,})|0[${sign}]\\d+)(?![\\d.,]\\d|\\d)`, 'u');
 	const hasPoint = certain('.').test(text);
 	const hasComma = certain(',').test(text);
 	if (hasPoint === hasComma) return pageSign;

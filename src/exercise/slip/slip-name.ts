@@ -1,0 +1,61 @@
+/** Slips that are recognised, by the names of the catalogue of slips. */
+export const slipNames = [
+	'quotient-inverted',
+	'product-for-quotient',
+	'quotient-for-product',
+	'unlike-quantities-added',
+	'wire-formula-misarranged',
+	'current-not-squared',
+	'voltage-squared-times-resistance',
+	'voltage-not-squared',
+	'current-squared-over-resistance',
+	'wrong-thing-squared',
+	'root-not-taken',
+	'halved-for-root',
+	'milli-unconverted',
+	'prefix-wrong-way',
+	'square-millimetres-by-thousand',
+	'millimetres-left-in',
+	'centimetre-slip',
+	'kilo-slip',
+	'exponent-slip',
+	'diameter-as-radius',
+	'radius-not-squared',
+	'quarter-pi-left-out',
+	'limit-for-current',
+	'choice-outside-limit',
+	'internal-resistance-forgotten',
+	'sign-reversed',
+	'leads-not-subtracted',
+	'leads-added',
+	'leads-subtracted-twice',
+	'clamps-forgotten',
+	'total-for-per-metre',
+	'multiplied-by-length',
+	'fraction-ignored',
+	'fraction-inverted',
+	'one-left-out',
+	'load-left-out',
+	'given-swapped',
+	'term-dropped',
+	'rounded-early',
+	'too-few-figures',
+	'too-many-figures',
+	'unit-missing',
+	'unit-wrong-kind',
+	'prefix-on-right-number',
+	'arithmetic-slip',
+	'miscopied-number',
+	'two-answers',
+	'working-not-shown',
+	'right-by-wrong-working',
+	'stopped-early',
+] as const;
+
+export type SlipName = (typeof slipNames)[number];
+
+const known: ReadonlySet<string> = new Set(slipNames);
+
+export function isSlipName(name: string): name is SlipName {
+	return known.has(name);
+}
