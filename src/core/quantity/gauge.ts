@@ -1,3 +1,7 @@
+import { fail, succeed, type Outcome, type Span } from '#core/outcome.ts';
+import { plainText } from './characters.ts';
+import type { DecimalSign } from './read-number.ts';
+import { readQuantity, type ReadProblem } from './read.ts';
 import type { Metres } from './unit.ts';
 
 const inch = 0.0254;
@@ -61,4 +65,51 @@ function requireGauge(number: number, range: { readonly from: number; readonly t
 	if (!Number.isInteger(number) || number < range.from || number > range.to) {
 		throw new RangeError(`a gauge number is whole, ${range.from} to ${range.to}, got ${number}`);
 	}
+}
+
+/** How a size was written: by a gauge number or as a diameter. */
+export type Gauge =
+	| { readonly system: 'awg' | 'swg'; readonly number: number; readonly diameter: Metres }
+	| { readonly system: 'diameter'; readonly diameter: Metres };
+
+export type GaugeProblem =
+	| ReadProblem
+	| {
+			readonly code: 'no-such-gauge';
+			readonly span: Span;
+			readonly system: 'awg' | 'swg';
+			readonly from: number;
+			readonly to: number;
+	  }
+	| { readonly code: 'diameter-out-of-range'; readonly span: Span; readonly from: Metres; readonly to: Metres };
+
+/** Diameters taken for a wire, in m. */
+export const diameterRange = { from: 0.01e-3, to: 13e-3 } as const;
+
+/**
+ * Reads a wire size as a person types it: `AWG 28`, `28 AWG`, `SWG 24`, `0.40 mm`, `0,4` (in mm), `0.016 in`.
+ *
+ * @param decimalSign the decimal sign of the page
+ */
+export function parseGauge(typed: string, decimalSign: DecimalSign = '.'): Outcome<Gauge, GaugeProblem> {
+	const span = { start: 0, end: typed.length };
+	const text = typed.length > 40 ? '' : plainText(typed).text.trim();
+	const match =
+		/^(AWG|SWG)[ -]?(?:no\.?|nr\.?|#)? ?(\d{1,3})$/i.exec(text) ??
+		/^(?:no\.? ?|nr\.? ?|#)?(\d{1,3})[ -]?(AWG|SWG)$/i.exec(text);
+	if (match !== null) {
+		const isNumberFirst = /^\d/.test(match[1] ?? '');
+		const system = (isNumberFirst ? match[2] : match[1])?.toLowerCase() === 'awg' ? 'awg' : 'swg';
+		const number = Number(isNumberFirst ? match[1] : match[2]);
+		const range = system === 'awg' ? awgRange : swgRange;
+		if (number < range.from || number > range.to) return fail({ code: 'no-such-gauge', span, system, ...range });
+		return succeed({ system, number, diameter: system === 'awg' ? awgDiameter(number) : swgDiameter(number) });
+	}
+	const read = readQuantity(typed.replace(/^\s*[⌀øØ∅]\s*/u, ''), { decimalSign, defaultUnit: 'mm' });
+	if (!read.ok) return read;
+	const diameter = read.value.value;
+	if (diameter < diameterRange.from || diameter > diameterRange.to) {
+		return fail({ code: 'diameter-out-of-range', span, ...diameterRange });
+	}
+	return succeed({ system: 'diameter', diameter });
 }
