@@ -1,0 +1,29 @@
+// `npm run bench`: ratios against a baseline measured in the same run, as a table and as JSON.
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { installDependencies, requireNode, root } from '#launch/prepare.mjs';
+
+requireNode();
+installDependencies();
+const { build } = await import('vite');
+const outDir = join(root, 'tests', 'output', 'bench');
+mkdirSync(outDir, { recursive: true });
+await build({
+	root,
+	configFile: false,
+	logLevel: 'error',
+	build: { ssr: join(root, 'tests', 'bench', 'suite.ts'), outDir, emptyOutDir: true, target: 'node20' },
+});
+const { suite } = await import(pathToFileURL(join(outDir, 'suite.js')).href);
+const rows = await suite();
+console.table(
+	Object.fromEntries(
+		rows.map((/** @type {import('./measure.ts').BenchRow} */ row) => [
+			row.name,
+			{ ours: row.ours, baseline: row.baseline, ratio: row.ratio, wanted: row.wanted },
+		]),
+	),
+);
+writeFileSync(join(root, 'tests', 'output', 'bench.json'), JSON.stringify(rows, null, '\t'));
+console.log('Also as JSON in tests/output/bench.json');
