@@ -7,8 +7,8 @@ import { installDependencies, requireNode, root } from '#launch/prepare.mjs';
 requireNode();
 installDependencies();
 const { build } = await import('vite');
-const outDir = join(root, 'tests', 'output', 'bench');
-mkdirSync(outDir, { recursive: true });
+const outDir = join(root, 'node_modules', '.cache', 'bench');
+mkdirSync(join(root, 'tests', 'output'), { recursive: true });
 await build({
 	root,
 	configFile: false,
