@@ -1,0 +1,36 @@
+import { planningFraction, ratedCurrent } from '#core/electric/supply.ts';
+import type { Amperes } from '#core/quantity/unit.ts';
+import { heatCurve } from './heat-curve.ts';
+import type { Setup } from './setup.ts';
+
+/** A part that bounds the current one may plan with. */
+export interface Ceiling {
+	readonly kind: 'supply' | 'leads' | 'fuse' | 'wire';
+	/** highest current to plan with, in A */
+	readonly ceiling: Amperes;
+	/** current over ceiling; above 1 the plan is too bold */
+	readonly ratio: number;
+}
+
+/**
+ * What bounds the planned current, the tightest first: 0.8 of each rating (supply, leads, fuse), and the current that
+ * takes the wire to the limit of its metal. A battery without a rating sets no ceiling of its own.
+ */
+export function ceilings(setup: Setup, current: Amperes): readonly Ceiling[] {
+	const { supply, leads, wire } = setup;
+	const ratings = [
+		{ kind: 'supply', rating: ratedCurrent(supply) },
+		{ kind: 'leads', rating: leads.rating },
+		{ kind: 'fuse', rating: supply.fuse?.rating ?? null },
+	] as const;
+	const rows = ratings.flatMap(({ kind, rating }) =>
+		rating === null ? [] : [ceilingOf(kind, planningFraction * rating, current)],
+	);
+	const curve = heatCurve(setup);
+	rows.push(ceilingOf('wire', curve.currentAt(Math.min(wire.material.limit.value, curve.hottest)), current));
+	return rows.sort((a, b) => a.ceiling - b.ceiling);
+}
+
+function ceilingOf(kind: Ceiling['kind'], ceiling: Amperes, current: Amperes): Ceiling {
+	return { kind, ceiling, ratio: current / ceiling };
+}
