@@ -19,15 +19,16 @@ const bands: readonly (readonly [Kelvin, WireState])[] = [
 	[burnThreshold, 'hot-no-glow'],
 ];
 
-/** The state of a wire; `limit` is the highest temperature its metal is used at in air. */
+/** The state of a wire; `limit` is where its metal must stop in air, out of range is hotter than its data reach. */
 export function wireState(wire: {
 	temperature: Kelvin;
 	roomTemperature: Kelvin;
 	limit: Kelvin;
-	isMelting: boolean;
+	melting: Kelvin;
+	isInRange: boolean;
 }): WireState {
-	if (wire.isMelting) return 'burnt-through';
-	if (wire.temperature > wire.limit) return 'over-limit';
+	if (!wire.isInRange && wire.temperature >= wire.melting) return 'burnt-through';
+	if (!wire.isInRange || wire.temperature > wire.limit) return 'over-limit';
 	const band = bands.find(([from]) => wire.temperature >= from);
 	if (band !== undefined) return band[1];
 	return wire.temperature > wire.roomTemperature + 5 ? 'warm' : 'cold';
