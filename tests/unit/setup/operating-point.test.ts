@@ -57,7 +57,7 @@ describe('a fuse', () => {
 });
 
 describe('a bare battery', () => {
-	const { fuse: _fuse, ...bare } = supplies.sealedLead;
+	const bare = { openCircuitVoltage: 12.7, internalResistance: 0.03, protection: { kind: 'none' } } as const;
 
 	it('is not shorted on the bench; only the number is shown', () => {
 		const point = operatingPoint(setupWith({ supply: bare, wire: { ...reel40, length: 0.001 } }));

@@ -107,6 +107,6 @@ it('remarks a current over the planning ceiling and a wire that does not start',
 	const bold = solved(setupWith({ supply: supplies.brick }), { kind: 'current', value: 4.5 });
 	expect(bold.remarks).toMatchObject([{ code: 'over-ceiling', part: 'supply', ceiling: 4 }]);
 	const steel = { material: materials['soft-steel'], diameter: 0.4e-3, length: 1 };
-	const cold = solved(setupWith({ supply: supplies.adaptor, wire: steel }), { kind: 'current', value: 2.3 });
-	expect(cold.remarks).toMatchObject([{ code: 'does-not-start', state: 'tripped' }]);
+	const cold = solved(setupWith({ supply: supplies.adaptor, wire: steel }), { kind: 'current', value: 2.6 });
+	expect(cold.remarks.at(-1)).toMatchObject({ code: 'does-not-start', state: 'tripped' });
 });
