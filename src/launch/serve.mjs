@@ -1,7 +1,7 @@
+import { existsSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import sirv from 'sirv';
-import { root } from './prepare.mjs';
 
 /** What a meta element cannot say: the rest of the content policy stands in each page. */
 const headers = {
@@ -12,17 +12,19 @@ const headers = {
 };
 
 /**
- * Serves the built site. A port that is taken is reported and the next one tried, twenty at most.
- * @param {{ port: number, host: string, isStrict?: boolean, onport?: (port: number) => void }} options
+ * Serves a built site as any plain file host would: folders end in a slash, an unknown address gets 404.html.
+ * A port that is taken is reported and the next one tried, twenty at most; a strict one is not given up.
+ * @param {{ folder: string, port: number, host: string, isStrict?: boolean }} options
  * @returns {Promise<{ port: number, close: () => void }>}
  */
-export function serve({ port, host, isStrict = false, onport = () => undefined }) {
-	const files = sirv(join(root, 'build'), { etag: true, setHeaders });
-	const notFound = sirv(join(root, 'build'), { single: '404.html', setHeaders });
+export function serve({ folder, port, host, isStrict = false }) {
+	const files = sirv(folder, { etag: true, setHeaders: setCaching });
+	const notFound = join(folder, '404.html');
 	const server = createServer((request, response) => {
+		for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
 		files(request, response, () => {
-			response.statusCode = 404;
-			notFound(request, response, () => response.end());
+			response.writeHead(404, { 'Content-Type': 'text/html; charset=utf-8', 'Cache-Control': 'no-cache' });
+			response.end(existsSync(notFound) ? readFileSync(notFound) : 'Not found');
 		});
 	});
 	const last = isStrict ? port : port + 20;
@@ -33,18 +35,16 @@ export function serve({ port, host, isStrict = false, onport = () => undefined }
 			console.log(`Port ${trying} is taken; trying ${trying + 1}.`);
 			server.listen(++trying, host);
 		});
-		server.on('listening', () => {
-			onport(trying);
-			resolve({ port: trying, close: () => server.close() });
-		});
+		server.on('listening', () => resolve({ port: trying, close: () => server.close() }));
 		server.listen(trying, host);
 	});
 }
 
-/** @param {import('node:http').ServerResponse} response */
-function setHeaders(response) {
-	for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
-	if (response.req.url?.includes('/_app/immutable/'))
-		response.setHeader('Cache-Control', 'public, max-age=31536000, immutable');
-	else response.setHeader('Cache-Control', 'no-cache');
+/**
+ * @param {import('node:http').ServerResponse} response
+ * @param {string} path
+ */
+function setCaching(response, path) {
+	const isLasting = path.includes('/_app/immutable/');
+	response.setHeader('Cache-Control', isLasting ? 'public, max-age=31536000, immutable' : 'no-cache');
 }

@@ -1,5 +1,6 @@
 // `npm start`: install what is missing, build, serve, print the address.
-import { installDependencies, requireNode, runPackage } from './prepare.mjs';
+import { join } from 'node:path';
+import { installDependencies, requireNode, root, runPackage } from './prepare.mjs';
 
 requireNode();
 installDependencies();
@@ -15,5 +16,5 @@ if (!Number.isInteger(port) || port < 1 || port > 65_000) {
 	process.exit(1);
 }
 const host = process.env.HOST ?? 'localhost';
-const site = await serve({ port, host });
+const site = await serve({ folder: join(root, 'build'), port, host });
 console.log(`\nOhm to Ember is ready: http://${host}:${site.port}/\nStop it with Ctrl-C.`);
