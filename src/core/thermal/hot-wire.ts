@@ -1,8 +1,16 @@
-import { resistanceRatioAt } from '#core/material/material.ts';
+import { conductivityAt, resistanceRatioAt, specificHeatAt } from '#core/material/material.ts';
 import type { Amperes, Kelvin, OhmsPerMetre, WattsPerMetre } from '#core/quantity/unit.ts';
 import { requireWithin } from './range.ts';
 import type { Room } from './room.ts';
-import { convectedPerMetre, heatLossPerMetre, requireWireInRoom, resistancePerMetre, type BareWire } from './wire.ts';
+import {
+	convectedPerMetre,
+	crossSection,
+	emissivityOf,
+	heatLossPerMetre,
+	requireWireInRoom,
+	resistancePerMetre,
+	type BareWire,
+} from './wire.ts';
 
 /** A steady temperature; when `isInRange` is false it is only the end of the curve, and the wire would be hotter. */
 export interface SteadyTemperature {
@@ -58,6 +66,21 @@ export class HotWire {
 
 	resistancePerMetre(temperature: Kelvin): OhmsPerMetre {
 		return resistancePerMetre(this.wire, temperature);
+	}
+
+	get emissivity(): number {
+		return emissivityOf(this.wire);
+	}
+
+	/** Heat one metre takes up per kelvin: ρ cp A in J/(m K). */
+	heatCapacityPerMetre(temperature: Kelvin): number {
+		const { material, diameter } = this.wire;
+		return material.density.value * specificHeatAt(material, temperature) * crossSection(diameter);
+	}
+
+	/** Heat led along the wire per kelvin per metre: k A in W m/K. */
+	conductance(temperature: Kelvin): number {
+		return conductivityAt(this.wire.material, temperature) * crossSection(this.wire.diameter);
 	}
 
 	/** Hot factor R(T)/R(20 °C). */
