@@ -42,11 +42,7 @@ export const x5crni1810 = {
 		clean: { value: 0.17, min: 0.1, max: 0.3, source: ['INCROPERA-A11'], note: 'polished' },
 	},
 	melting: { from: fromCelsius(1400), to: fromCelsius(1450), source: ['COMMON'] },
-	limit: {
-		value: fromCelsius(925),
-		source: ['SSINA'],
-		note: '1700 degF, continuous; intermittent service 870 °C (from memory)',
-	},
+	limit: { value: fromCelsius(700), source: ['WORKSHOP'] },
 	elementMaximum: {
 		value: fromCelsius(925),
 		source: ['SSINA'],

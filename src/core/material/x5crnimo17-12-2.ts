@@ -37,7 +37,7 @@ export const x5crnimo17122 = {
 		clean: { value: 0.15, min: 0.1, max: 0.3, source: ['MILLS'], note: 'polished' },
 	},
 	melting: { from: fromCelsius(1385), to: fromCelsius(1450), source: ['MILLS'] },
-	limit: { value: fromCelsius(925), source: ['SSINA'] },
+	limit: { value: fromCelsius(700), source: ['WORKSHOP'] },
 	elementMaximum: { value: fromCelsius(925), source: ['SSINA'] },
 	thinWireLimit: {
 		rows: [{ upTo: 1e-3, value: fromCelsius(700) }],
