@@ -10,7 +10,7 @@ export const nicr8020 = {
 		temperature: celsius(20, 100, 200, 300, 400, 500, 600, 700, 800, 900, 1000, 1100, 1200),
 		ratio: [1, 1.007, 1.015, 1.022, 1.028, 1.034, 1.038, 1.042, 1.045, 1.048, 1.052, 1.058, 1.063],
 		source: ['GBT1234', 'CRC-wire', 'OURS'],
-		note: 'For thin wire as bought (annealed and cooled fast, rho20 = 1.09). Built as follows: above 700 °C the absolute resistivity of GB/T 1234 (1.13 x ratio, slowly cooled) divided by 1.09; below 100 °C the CRC slope (9.3e-5 /K); smooth in between. If the wire is held for minutes at 350-550 °C an ordering reaction (K-state) adds up to 0.03 more. Matches the commonly circulated rounded factors (1.01 at 100 ... 1.04 at 600-900, 1.05 at 1000, 1.06 at 1100) within 0.01.',
+		note: 'For thin wire as bought (annealed and cooled fast, ρ₂₀ = 1.09). Built as follows: above 700 °C the absolute resistivity of GB/T 1234 (1.13 × ratio, slowly cooled) divided by 1.09; below 100 °C the CRC slope (9.3e-5 /K); smooth in between. If the wire is held for minutes at 350-550 °C an ordering reaction (K-state) adds up to 0.03 more. Matches the commonly circulated rounded factors (1.01 at 100 ... 1.04 at 600-900, 1.05 at 1000, 1.06 at 1100) within 0.01.',
 	},
 	density: { value: 8400, source: ['GBT1234', 'INCROPERA-A1'] },
 	specificHeat: {

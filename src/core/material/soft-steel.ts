@@ -15,7 +15,7 @@ export const softSteel = {
 		temperature: celsius(20, 100, 200, 300, 400, 500, 600, 700, 800, 900, 1000, 1100, 1200),
 		ratio: [1.0, 1.369, 1.938, 2.631, 3.446, 4.436, 5.577, 7.078, 8.254, 8.657, 8.923, 9.165, 9.354],
 		source: ['NPL-STEELS', 'OURS'],
-		note: '0.06 % C steel; odd hundreds interpolated (remembered NPL values 34.1 at 300, 57.5 at 500, 89.8 at 700 agree within 2 %).',
+		note: '0.06 % C steel; odd hundreds interpolated (remembered NPL values 34.1 at 300, 57.5 at 500, 89.8 at 700 agree within 3 %).',
 	},
 	density: { value: 7850, source: ['EN1993-1-2'] },
 	specificHeat: {

@@ -160,7 +160,7 @@ export const sources = {
 	},
 	SSINA: {
 		citation:
-			'Specialty Steel Industry of North America, web chapter "High temperature properties" (304 and 316 usable to 1700 degF)',
+			'Specialty Steel Industry of North America, web chapter "High temperature properties" (304 and 316 usable to 1700 °F)',
 		had: 'looked-up',
 		seen: 'primary text',
 	},

@@ -46,7 +46,7 @@ export const x5crni1810 = {
 	elementMaximum: {
 		value: fromCelsius(925),
 		source: ['SSINA'],
-		note: '1700 degF, continuous; intermittent service 870 °C (from memory)',
+		note: '1700 °F, continuous; intermittent service 870 °C (from memory)',
 	},
 	thinWireLimit: {
 		rows: [{ upTo: 1e-3, value: fromCelsius(700) }],
