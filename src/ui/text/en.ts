@@ -1,4 +1,5 @@
 import { caution } from './en/caution.ts';
+import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
 import { primitive } from './en/primitive.ts';
 import { settings } from './en/settings.ts';
@@ -6,4 +7,4 @@ import { shell } from './en/shell.ts';
 import { unit } from './en/unit.ts';
 
 /** Every English word the pages show, by area; each area keeps its own file beside this one. */
-export const text = { caution, gallery, primitive, settings, shell, unit } as const;
+export const text = { caution, front, gallery, primitive, settings, shell, unit } as const;
