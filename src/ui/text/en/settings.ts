@@ -3,14 +3,16 @@ export const settings = {
 	title: 'Settings',
 	description: 'Theme, letter for voltage, units of length, wire gauge and room light, kept in this browser.',
 	lead: 'These hold on every page. They are kept in this browser and sent nowhere.',
-	appearance: 'Appearance',
-	units: 'Letters and units',
-	bench: 'Bench',
 	theme: {
 		legend: 'Theme',
 		system: 'As the device is set',
 		light: 'Light',
 		dark: 'Dark',
+	},
+	view: {
+		legend: 'Size of everything',
+		desk: 'For a desk',
+		wall: 'For a projector, read from six screen heights away',
 	},
 	voltageLetter: {
 		legend: 'Letter for voltage',
