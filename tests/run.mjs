@@ -1,5 +1,6 @@
 // `npm test`: install what is missing, a browser included, then run every check and print the totals.
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { installDependencies, requireNode, root, runPackage } from '#launch/prepare.mjs';
 
@@ -44,6 +45,16 @@ function counted(isGood, read) {
 	}
 }
 
+/** @returns {Promise<number>} a port that nothing listens on */
+function freePort() {
+	return new Promise((resolve) => {
+		const probe = createServer().listen(0, '127.0.0.1', () => {
+			const address = probe.address();
+			probe.close(() => resolve(typeof address === 'object' && address ? address.port : 5181));
+		});
+	});
+}
+
 /** @param {string} name */
 const report = (name) => JSON.parse(readFileSync(join(output, name), 'utf8'));
 
@@ -72,9 +83,14 @@ check(
 const isBuilt = check('build', () => runPackage('vite', 'vite', ['build', '--logLevel', 'warn']));
 if (isBuilt) {
 	const CHROMIUM_PATH = await findBrowser();
+	const TEST_PORT = String(await freePort());
 	check(
 		'browser, accessibility, screenshots',
-		() => runPackage('@playwright/test', 'playwright', ['test', '-c', 'tests/playwright.config.ts'], { CHROMIUM_PATH }),
+		() =>
+			runPackage('@playwright/test', 'playwright', ['test', '-c', 'tests/playwright.config.ts'], {
+				CHROMIUM_PATH,
+				TEST_PORT,
+			}),
 		() => {
 			const { expected, unexpected, flaky, skipped } = report('playwright.json').stats;
 			return { passed: expected, failed: unexpected + flaky, skipped };

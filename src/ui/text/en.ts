@@ -4,7 +4,8 @@ import { gallery } from './en/gallery.ts';
 import { primitive } from './en/primitive.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
+import { tables } from './en/tables.ts';
 import { unit } from './en/unit.ts';
 
 /** Every English word the pages show, by area; each area keeps its own file beside this one. */
-export const text = { caution, front, gallery, primitive, settings, shell, unit } as const;
+export const text = { caution, front, gallery, primitive, settings, shell, tables, unit } as const;
