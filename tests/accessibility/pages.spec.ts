@@ -5,9 +5,13 @@ import { routes } from '#tests/support/routes.ts';
 const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 for (const route of routes) {
-	for (const colorScheme of ['light', 'dark'] as const) {
-		test(`${route} has no fault axe can find, ${colorScheme}`, async ({ page }) => {
-			await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+	for (const look of ['light', 'dark', 'wall'] as const) {
+		test(`${route} has no fault axe can find, ${look}`, async ({ page }) => {
+			await page.emulateMedia({ colorScheme: look === 'dark' ? 'dark' : 'light', reducedMotion: 'reduce' });
+			if (look === 'wall') {
+				await page.setViewportSize({ width: 1920, height: 1080 });
+				await page.addInitScript(() => localStorage.setItem('ohm-to-ember:settings', '{"view":"wall"}'));
+			}
 			await page.goto(route);
 			await page.evaluate(() => document.fonts.ready.then(() => true));
 			const { violations, passes } = await new AxeBuilder({ page }).withTags(levels).analyze();
