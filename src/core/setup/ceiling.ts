@@ -1,5 +1,6 @@
 import { planningFraction, ratedCurrent } from '#core/electric/supply.ts';
-import type { Amperes } from '#core/quantity/unit.ts';
+import type { Amperes, Kelvin } from '#core/quantity/unit.ts';
+import type { HotWire } from '#core/thermal/hot-wire.ts';
 import { heatCurve } from './heat-curve.ts';
 import type { Setup } from './setup.ts';
 
@@ -26,9 +27,18 @@ export function ceilings(setup: Setup, current: Amperes): readonly Ceiling[] {
 	const rows = ratings.flatMap(({ kind, rating }) =>
 		rating === null ? [] : [ceilingOf(kind, planningFraction * rating, current)],
 	);
-	const curve = heatCurve(setup);
-	rows.push(ceilingOf('wire', curve.currentAt(Math.min(wire.material.limit.value, curve.hottest)), current));
+	rows.push(ceilingOf('wire', currentAtLimit(heatCurve(setup), wire.material.limit.value), current));
 	return rows.sort((a, b) => a.ceiling - b.ceiling);
+}
+
+const limitCurrents = new WeakMap<HotWire, Amperes>();
+
+function currentAtLimit(curve: HotWire, limit: Kelvin): Amperes {
+	const known = limitCurrents.get(curve);
+	if (known !== undefined) return known;
+	const current = curve.currentAt(Math.min(limit, curve.hottest));
+	limitCurrents.set(curve, current);
+	return current;
 }
 
 function ceilingOf(kind: Ceiling['kind'], ceiling: Amperes, current: Amperes): Ceiling {

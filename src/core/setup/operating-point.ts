@@ -17,7 +17,7 @@ import type {
 import { ceilings, type Ceiling } from './ceiling.ts';
 import { coldTemperature, heatCurve } from './heat-curve.ts';
 import { seriesResistanceOf, shortLink, type Setup } from './setup.ts';
-import { steadyTemperature } from './steady.ts';
+import { steadyTemperature, type Steady } from './steady.ts';
 import { wireState, type WireState } from './wire-state.ts';
 
 export type SupplyState = 'off' | 'on' | 'holding-limit' | 'tripped' | 'fuse-open' | 'flat' | 'refused-short';
@@ -81,6 +81,12 @@ export interface OperatingPoint {
 	readonly runTime: Seconds | null;
 }
 
+/** Switch position, on by default, and the charge already drawn from a battery in C, none by default. */
+export interface Use {
+	readonly isOn?: boolean;
+	readonly usedCharge?: Coulombs;
+}
+
 /**
  * The steady state of a supply, its leads and a long wire in a room.
  *
@@ -91,10 +97,14 @@ export interface OperatingPoint {
  * open before the wire has warmed.
  *
  * @param setup no problem by `validateSetup`
- * @param use switch position (on by default), and the charge already drawn from a battery in C
  * @throws RangeError above 24 V and outside the ranges of the parts
  */
-export function operatingPoint(setup: Setup, use: { isOn?: boolean; usedCharge?: Coulombs } = {}): OperatingPoint {
+export function operatingPoint(setup: Setup, use: Use = {}): OperatingPoint {
+	return settle(setup, steadyTemperature(setup), use);
+}
+
+/** The operating point when the steady state without limits is already known. */
+export function settle(setup: Setup, asked: Steady, use: Use = {}): OperatingPoint {
 	const { supply, wire, leads, room } = setup;
 	if (!(supply.openCircuitVoltage <= highestVoltage)) {
 		throw new RangeError(`no supply above ${highestVoltage} V, got ${supply.openCircuitVoltage} V`);
@@ -107,7 +117,6 @@ export function operatingPoint(setup: Setup, use: { isOn?: boolean; usedCharge?:
 		seriesResistance: seriesResistanceOf(setup),
 		loadResistance: curve.resistancePerMetre(room.temperature) * wire.length,
 	});
-	const asked = steadyTemperature(setup);
 	const verdict = decide(setup, { asked: asked.current, inrush: inrushCurrent }, use);
 	const isHeld = verdict.state === 'holding-limit';
 	const { temperature, isInRange } = isHeld
@@ -160,7 +169,7 @@ interface Verdict {
 function decide(
 	setup: Setup,
 	{ asked, inrush }: { asked: Amperes; inrush: Amperes },
-	{ isOn = true, usedCharge = 0 }: { isOn?: boolean; usedCharge?: Coulombs },
+	{ isOn = true, usedCharge = 0 }: Use,
 ): Verdict {
 	const { supply } = setup;
 	if (!isOn) return { state: 'off', current: 0, facts: [] };

@@ -1,5 +1,6 @@
 import type { Amperes, Kelvin, Metres, Volts, Watts, WattsPerMetre } from '#core/quantity/unit.ts';
-import { operatingPoint, type SupplyState } from './operating-point.ts';
+import { settle, type SupplyState } from './operating-point.ts';
+import { steadyTemperatureFromTable } from './steady.ts';
 import { withLength, type Setup } from './setup.ts';
 import type { WireState } from './wire-state.ts';
 
@@ -19,7 +20,8 @@ export interface SweepPoint {
 }
 
 /**
- * What every length settles to, evenly from `from` to `to` m with both ends.
+ * What every length settles to, evenly from `from` to `to` m with both ends; temperatures within 0.02 K of
+ * `operatingPoint`.
  *
  * @throws RangeError for fewer than two points or lengths that do not rise from above zero
  */
@@ -29,7 +31,8 @@ export function sweepLength(setup: Setup, range: { from: Metres; to: Metres; poi
 	if (!(points >= 2)) throw new RangeError(`a sweep needs two points, got ${points}`);
 	return Array.from({ length: points }, (_, index) => {
 		const length = from + ((to - from) * index) / (points - 1);
-		const point = operatingPoint(withLength(setup, length));
+		const cut = withLength(setup, length);
+		const point = settle(cut, steadyTemperatureFromTable(cut));
 		return {
 			length,
 			current: point.current,
