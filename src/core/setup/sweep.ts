@@ -30,7 +30,8 @@ export function sweepLength(setup: Setup, range: { from: Metres; to: Metres; poi
 	if (!(from > 0 && to > from)) throw new RangeError(`lengths must rise from above zero, got ${from}…${to} m`);
 	if (!(points >= 2)) throw new RangeError(`a sweep needs two points, got ${points}`);
 	return Array.from({ length: points }, (_, index) => {
-		const length = from + ((to - from) * index) / (points - 1);
+		const share = index / (points - 1);
+		const length = from * (1 - share) + to * share;
 		const cut = withLength(setup, length);
 		const point = settle(cut, steadyTemperatureFromTable(cut));
 		return {
