@@ -1,0 +1,186 @@
+import { build, partsOf, symbolsIn, type Expression } from '#core/expression/expression.ts';
+import { sameKind } from '#exercise/dimension-check.ts';
+import type { Exercise, NumberStep } from '#exercise/exercise.ts';
+import { kindOf, siUnitOf, symbolsOf } from '#exercise/symbols.ts';
+import type { QuantityKindId } from '#exercise/quantity-kind.ts';
+import type { SlipName } from './slip-name.ts';
+
+/** A wrong formula for a step, and the slip that leads to it. */
+export interface Mutant {
+	readonly name: SlipName;
+	readonly formula: Expression;
+}
+
+/** Wrong formulas of one step: those its author named first, then those derived from its relation, likeliest first. */
+export function mutantsOf(step: NumberStep, exercise: Exercise): readonly Mutant[] {
+	const authored = exercise.slips.flatMap(({ name, step: find, relation }) =>
+		find === step.find && relation ? [{ name, formula: relation.formula }] : [],
+	);
+	const { formula } = step.relations[0];
+	const kind = (symbol: string) => kindOf(exercise, symbol);
+	return [...authored, ...everywhere(formula, (node) => wrongNodes(node, kind, exercise)), ...swapped(step, exercise)];
+}
+
+function everywhere(node: Expression, wrong: (node: Expression) => readonly Mutant[]): readonly Mutant[] {
+	const here = wrong(node);
+	if ('left' in node) {
+		return [
+			...here,
+			...everywhere(node.left, wrong).map((part) => ({ ...part, formula: { ...node, left: part.formula } })),
+			...everywhere(node.right, wrong).map((part) => ({ ...part, formula: { ...node, right: part.formula } })),
+		];
+	}
+	if (!('operand' in node)) return here;
+	return [
+		...here,
+		...everywhere(node.operand, wrong).map((part) => ({ ...part, formula: { ...node, operand: part.formula } })),
+	];
+}
+
+type KindOf = (symbol: string) => QuantityKindId | undefined;
+
+function wrongNodes(node: Expression, kind: KindOf, exercise: Exercise): readonly Mutant[] {
+	switch (node.kind) {
+		case 'quotient':
+			return wrongQuotients(node.left, node.right, kind, exercise);
+		case 'product':
+			return wrongProducts(node.left, node.right, kind);
+		case 'power':
+			return wrongSquares(node.left, node.right, kind);
+		case 'root':
+			return [
+				{ name: 'root-not-taken', formula: node.operand },
+				{ name: 'halved-for-root', formula: build.binary('quotient', node.operand, build.number(2)) },
+			];
+		case 'difference':
+			return wrongDifferences(node.left, node.right, kind);
+		case 'sum':
+			return wrongSums(node.left, node.right, kind);
+		default:
+			return [];
+	}
+}
+
+function wrongQuotients(left: Expression, right: Expression, kind: KindOf, exercise: Exercise): readonly Mutant[] {
+	const product = build.binary('product', left, right);
+	const inverted: Mutant = { name: 'quotient-inverted', formula: build.binary('quotient', right, left) };
+	if (isSquareOf(left, kind, 'V')) {
+		return [{ name: 'voltage-squared-times-resistance', formula: product }, inverted];
+	}
+	const isWire = has(right, kind, ['resistance-per-length', 'resistivity']);
+	const isUnlike = !sameKind(left, right, (symbol) => siUnitOf(exercise, symbol));
+	const added = ['difference', 'sum'] as const;
+	return [
+		inverted,
+		...(isWire ? [{ name: 'wire-formula-misarranged', formula: product } as const] : []),
+		{ name: 'product-for-quotient', formula: product },
+		...(isUnlike
+			? added.map((way) => ({ name: 'unlike-quantities-added', formula: build.binary(way, left, right) }) as const)
+			: []),
+	];
+}
+
+function wrongProducts(left: Expression, right: Expression, kind: KindOf): readonly Mutant[] {
+	const [fraction, whole] = has(left, kind, ['fraction']) ? [left, right] : [right, left];
+	if (has(fraction, kind, ['fraction']) && fraction.kind === 'symbol') {
+		const rest = build.binary('difference', build.number(1), fraction);
+		return [
+			{ name: 'fraction-ignored', formula: whole },
+			{ name: 'fraction-inverted', formula: build.binary('quotient', whole, fraction) },
+			{ name: 'fraction-ignored', formula: build.binary('product', whole, rest) },
+		];
+	}
+	if (left.kind === 'number' || right.kind === 'number') return [];
+	const divided = build.binary('quotient', left, right);
+	const name = isSquareOf(left, kind, 'A') ? 'current-squared-over-resistance' : 'quotient-for-product';
+	return [
+		{ name, formula: divided },
+		{ name: 'quotient-for-product', formula: build.binary('quotient', right, left) },
+	];
+}
+
+function wrongSquares(base: Expression, exponent: Expression, kind: KindOf): readonly Mutant[] {
+	if (exponent.kind !== 'number' || exponent.value !== 2) return [];
+	const name = has(base, kind, ['current'])
+		? 'current-not-squared'
+		: has(base, kind, ['voltage', 'source-voltage'])
+			? 'voltage-not-squared'
+			: has(base, kind, ['diameter', 'radius'])
+				? 'radius-not-squared'
+				: 'wrong-thing-squared';
+	return [
+		{ name, formula: base },
+		{ name: 'wrong-thing-squared', formula: build.binary('product', build.number(2), base) },
+	];
+}
+
+function wrongDifferences(left: Expression, right: Expression, kind: KindOf): readonly Mutant[] {
+	if (has(right, kind, ['lead-resistance'])) {
+		const twice = build.binary('product', build.number(2), right);
+		return [
+			{ name: 'leads-not-subtracted', formula: left },
+			{ name: 'leads-added', formula: build.binary('sum', left, right) },
+			{ name: 'leads-subtracted-twice', formula: build.binary('difference', left, twice) },
+		];
+	}
+	return [
+		{
+			name: has(right, kind, ['internal-resistance']) ? 'internal-resistance-forgotten' : 'term-dropped',
+			formula: left,
+		},
+		{ name: 'sign-reversed', formula: build.binary('sum', left, right) },
+	];
+}
+
+function wrongSums(left: Expression, right: Expression, kind: KindOf): readonly Mutant[] {
+	const nameOf = (dropped: Expression): SlipName => {
+		if (has(dropped, kind, ['internal-resistance'])) return 'internal-resistance-forgotten';
+		if (has(dropped, kind, ['clamp-length'])) return 'clamps-forgotten';
+		return dropped.kind === 'number' ? 'one-left-out' : 'term-dropped';
+	};
+	return [
+		{ name: nameOf(right), formula: left },
+		{ name: nameOf(left), formula: right },
+		{ name: 'sign-reversed', formula: build.binary('difference', left, right) },
+	];
+}
+
+// another given of the same kind in place of the right one, or as the answer itself
+function swapped(step: NumberStep, exercise: Exercise): readonly Mutant[] {
+	const { formula } = step.relations[0];
+	const givens = symbolsOf(exercise).filter(({ isGiven }) => isGiven);
+	const unit = (symbol: string) => siUnitOf(exercise, symbol);
+	const inputs = symbolsIn(formula);
+	const found: Mutant[] = [];
+	for (const given of givens) {
+		const name: SlipName = given.quantity === 'current-limit' ? 'limit-for-current' : 'given-swapped';
+		if (unit(given.name) === unit(step.find) && given.quantity === 'current-limit') {
+			found.push({ name, formula: build.symbol(given.name) });
+		}
+		for (const input of inputs) {
+			if (given.name === input || inputs.includes(given.name) || unit(given.name) !== unit(input)) continue;
+			found.push({ name, formula: exchange(formula, input, build.symbol(given.name)) });
+		}
+	}
+	return found;
+}
+
+function exchange(node: Expression, symbol: string, by: Expression): Expression {
+	if (node.kind === 'symbol') return node.name === symbol ? by : node;
+	if ('left' in node)
+		return { ...node, left: exchange(node.left, symbol, by), right: exchange(node.right, symbol, by) };
+	return 'operand' in node ? { ...node, operand: exchange(node.operand, symbol, by) } : node;
+}
+
+function isSquareOf(node: Expression, kind: KindOf, unit: 'V' | 'A'): boolean {
+	const kinds: readonly QuantityKindId[] = unit === 'V' ? ['voltage', 'source-voltage'] : ['current'];
+	return node.kind === 'power' && has(node.left, kind, kinds);
+}
+
+function has(node: Expression, kind: KindOf, kinds: readonly QuantityKindId[]): boolean {
+	if (node.kind === 'symbol') {
+		const own = kind(node.name);
+		return own !== undefined && kinds.includes(own);
+	}
+	return partsOf(node).some((part) => has(part, kind, kinds));
+}
