@@ -3,7 +3,8 @@ import { parseExpression } from '#core/expression/parse.ts';
 import { normalise } from '#core/expression/token.ts';
 import { fail, succeed, type Outcome } from '#core/outcome.ts';
 import type { Locate, Path } from './content-file.ts';
-import { dimensionMismatch, readUnitText, sameKind } from './dimension-check.ts';
+import { dimensionMismatch, sameKind, sameUnitKind } from './dimension-check.ts';
+import { readUnitText } from './unit-text.ts';
 import type { Condition, ContentProblem, Exercise, Given, GivenSource, Relation, Step } from './exercise.ts';
 import { isQuantityKindId, quantityKinds, type QuantityKindId } from './quantity-kind.ts';
 import type { WrittenExercise, WrittenGiven, WrittenStep } from './schema.ts';
@@ -226,10 +227,6 @@ class Builder {
 		this.problems.push(this.#locate(code, path, found, { ...(expected === undefined ? {} : { expected }), ...span }));
 		return undefined;
 	}
-}
-
-function sameUnitKind(a: string, b: string): boolean {
-	return readUnitText(a)?.dimensionText === readUnitText(b)?.dimensionText;
 }
 
 function comparisonOf(sign: string | undefined): Condition['comparison'] | undefined {

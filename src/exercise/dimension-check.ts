@@ -1,8 +1,14 @@
 import type { Expression } from '#core/expression/expression.ts';
 import type { Span } from '#core/outcome.ts';
-import { combine, readUnitText, type Exponents } from './unit-text.ts';
-
-export { readUnitText };
+import {
+	dimensions,
+	isSameDimension,
+	kindOf,
+	multiplyDimensions,
+	raiseDimension,
+	type Dimension,
+} from '#core/quantity/dimension.ts';
+import { readUnitText } from './unit-text.ts';
 
 type UnitOf = (symbol: string) => string;
 
@@ -12,66 +18,77 @@ export interface Mismatch {
 	readonly span: Span;
 }
 
-const none: Exponents = [0, 0, 0, 0, 0];
+type Checked = { readonly dimension: Dimension } | Mismatch;
 
 /** Where a formula joins unlike quantities, or undefined when it is a quantity of the wanted unit. */
 export function dimensionMismatch(formula: Expression, unitOf: UnitOf, wantedUnit: string): Mismatch | undefined {
 	const found = dimensionOf(formula, unitOf);
 	if ('span' in found) return found;
-	const wanted = readUnitText(wantedUnit)?.dimension ?? none;
-	if (isSame(found.exponents, wanted)) return undefined;
-	return { found: found.exponents.join(' '), expected: wantedUnit, span: formula.span };
+	if (isSameDimension(found.dimension, dimensionOfUnit(wantedUnit))) return undefined;
+	return { found: describe(found.dimension), expected: wantedUnit, span: formula.span };
 }
 
 /** Whether two formulas are quantities of one kind; a bare number may stand beside any quantity, in its SI unit. */
 export function sameKind(left: Expression, right: Expression, unitOf: UnitOf): boolean {
 	const [a, b] = [dimensionOf(left, unitOf), dimensionOf(right, unitOf)];
 	if ('span' in a || 'span' in b) return false;
-	return isBare(left) || isBare(right) || isSame(a.exponents, b.exponents);
+	return isBare(left) || isBare(right) || isSameDimension(a.dimension, b.dimension);
+}
+
+/** Whether two units measure one kind of quantity; false when either is unknown. */
+export function sameUnitKind(a: string, b: string): boolean {
+	const [left, right] = [readUnitText(a), readUnitText(b)];
+	return left !== undefined && right !== undefined && isSameDimension(left.dimension, right.dimension);
 }
 
 function isBare(formula: Expression): boolean {
 	return formula.kind === 'number' || (formula.kind === 'negative' && isBare(formula.operand));
 }
 
-function dimensionOf(node: Expression, unitOf: UnitOf): { readonly exponents: Exponents } | Mismatch {
+function dimensionOfUnit(unit: string): Dimension {
+	return readUnitText(unit)?.dimension ?? dimensions.number;
+}
+
+function describe(found: Dimension): string {
+	return kindOf(found) ?? 'none';
+}
+
+function dimensionOf(node: Expression, unitOf: UnitOf): Checked {
 	switch (node.kind) {
 		case 'number':
-			return { exponents: none };
+			return { dimension: dimensions.number };
 		case 'symbol':
-			return { exponents: readUnitText(unitOf(node.name))?.dimension ?? none };
+			return { dimension: dimensionOfUnit(unitOf(node.name)) };
 		case 'in-unit':
 			return mapped(dimensionOf(node.operand, unitOf), (inner) =>
-				combine(inner, readUnitText(node.unit.text)?.dimension ?? none, 1),
+				multiplyDimensions(inner, dimensionOfUnit(node.unit.text)),
 			);
 		case 'negative':
 			return dimensionOf(node.operand, unitOf);
 		case 'root':
-			return mapped(dimensionOf(node.operand, unitOf), (inner) => combine(none, inner, 0.5));
+			return mapped(dimensionOf(node.operand, unitOf), (inner) => raiseDimension(inner, 0.5));
 		default:
 			return ofTwo(node, unitOf);
 	}
 }
 
-function ofTwo(node: Extract<Expression, { left: Expression }>, unitOf: UnitOf) {
+function ofTwo(node: Extract<Expression, { left: Expression }>, unitOf: UnitOf): Checked {
 	const left = dimensionOf(node.left, unitOf);
 	const right = dimensionOf(node.right, unitOf);
 	if ('span' in left) return left;
 	if ('span' in right) return right;
-	if (node.kind === 'product') return { exponents: combine(left.exponents, right.exponents, 1) };
-	if (node.kind === 'quotient') return { exponents: combine(left.exponents, right.exponents, -1) };
+	if (node.kind === 'product') return { dimension: multiplyDimensions(left.dimension, right.dimension) };
+	if (node.kind === 'quotient') {
+		return { dimension: multiplyDimensions(left.dimension, raiseDimension(right.dimension, -1)) };
+	}
 	if (node.kind === 'power') {
 		const power = node.right.kind === 'number' ? node.right.value : 1;
-		return { exponents: combine(none, left.exponents, power) };
+		return { dimension: raiseDimension(left.dimension, power) };
 	}
-	if (isSame(left.exponents, right.exponents)) return left;
-	return { found: right.exponents.join(' '), expected: left.exponents.join(' '), span: node.right.span };
+	if (isSameDimension(left.dimension, right.dimension)) return left;
+	return { found: describe(right.dimension), expected: describe(left.dimension), span: node.right.span };
 }
 
-function mapped(found: { readonly exponents: Exponents } | Mismatch, change: (inner: Exponents) => Exponents) {
-	return 'span' in found ? found : { exponents: change(found.exponents) };
-}
-
-function isSame(a: Exponents, b: Exponents): boolean {
-	return a.every((exponent, index) => exponent === b[index]);
+function mapped(found: Checked, change: (inner: Dimension) => Dimension): Checked {
+	return 'span' in found ? found : { dimension: change(found.dimension) };
 }

@@ -2,7 +2,7 @@ import { evaluate } from '#core/expression/evaluate.ts';
 import { Random } from '#core/numeric/random.ts';
 import type { Cupboard } from './cupboard.ts';
 import { itemsOf, propertyOf } from './cupboard-item.ts';
-import { readUnitText } from './dimension-check.ts';
+import { readUnitText } from './unit-text.ts';
 import type { Condition, CupboardSlot, Exercise, Given, ItemStep, Step } from './exercise.ts';
 
 /** One exercise with its numbers. */

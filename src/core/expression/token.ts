@@ -69,7 +69,7 @@ export function normalise(text: string): string {
 		.replace(/\r/gu, ' ')
 		.replace(/[！-～]/gu, (sign) => String.fromCharCode(sign.charCodeAt(0) - 0xfee0))
 		.replace(/\u2126/gu, 'Ω')
-		.replace(/\u00b5/gu, 'μ')
+		.replace(/\u03bc/gu, 'µ')
 		.replace(/[ʹ´`′]/gu, "'")
 		.replace(/∙/gu, '·');
 }

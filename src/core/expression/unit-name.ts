@@ -7,6 +7,9 @@ const partLimit = 6;
 // single letters that are quantities far more often than units in this subject
 const rarelyUnits = new Set(['d', 't', 'l', 'L', 'r', 'q', 'ρ', 'T', 'S', 'P', 'e', 'E']);
 
+// words of the sentence that happen to be unit symbols
+const neverBehindUnits = new Set(['in', 'a', 'at', 'as', 's']);
+
 interface Reading {
 	readonly unit: WrittenUnit;
 	/** index of the first token after the unit */
@@ -64,6 +67,7 @@ function jointBetween(
 	if (!token || !before) return undefined;
 	if (token.kind === 'word') {
 		if (token.text === 'per' || token.text === 'pro') return { text: '/', next: at + 1 };
+		if (neverBehindUnits.has(token.text)) return undefined;
 		return vocabulary.symbol(token.text) === undefined ? { text: '·', next: at } : undefined;
 	}
 	if (token.kind !== 'operator' || (token.text !== '/' && token.text !== '*')) return undefined;
