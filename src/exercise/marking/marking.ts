@@ -7,6 +7,8 @@ export interface MarkOptions {
 	readonly decimalSign: '.' | ',';
 	/** the letter the page shows for voltage; V, U and E are understood whatever it is */
 	readonly voltageLetter: 'V' | 'U';
+	/** options picked on the page, by the step that asks for them; they go before the words of the answer */
+	readonly choices?: Readonly<Record<string, string>>;
 }
 
 export type LineVerdict =
@@ -67,7 +69,6 @@ export type Remark =
 	| { readonly code: 'too-long'; readonly characters: number; readonly lines: number }
 	| { readonly code: 'relation-only'; readonly span: Span }
 	| { readonly code: 'too-many-figures'; readonly span: Span; readonly figures: number }
-	| { readonly code: 'unit-in-working'; readonly span: Span; readonly unit: string }
 	| { readonly code: 'run-on-equals'; readonly span: Span }
 	| { readonly code: 'working-not-shown' }
 	| { readonly code: 'impossible-value'; readonly step: string; readonly value: number }

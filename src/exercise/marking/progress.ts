@@ -1,0 +1,384 @@
+import { evaluate } from '#core/expression/evaluate.ts';
+import type { Exercise, NumberStep } from '#exercise/exercise.ts';
+import { mutantsOf } from '#exercise/slip/mutate.ts';
+import { powerOfTenBetween, powerOfTenSlip } from '#exercise/slip/power-of-ten.ts';
+import type { SlipName } from '#exercise/slip/slip-name.ts';
+import { symbolsOf } from '#exercise/symbols.ts';
+import { readUnitText } from '#exercise/unit-text.ts';
+import type { Variant } from '#exercise/variant.ts';
+import { sameUnitKind } from '#exercise/dimension-check.ts';
+import type { Claim, StatedValue } from './claim.ts';
+import { isPure, judge, type Judgement } from './judge.ts';
+import type { Known } from './leaf.ts';
+import type { FoundSlip, LineVerdict } from './marking.ts';
+import { matchWork, type Match } from './match.ts';
+import { inputsOf, routesOf, type Routes } from './route.ts';
+import { isClose, isNear } from './tolerance.ts';
+
+/** What one step has earned so far. */
+export interface StepProgress {
+	readonly step: NumberStep;
+	isAttempted: boolean;
+	isStated: boolean;
+	hasWork: boolean;
+	method: boolean;
+	accuracy: boolean;
+	carriedForward: boolean;
+	value?: number;
+	unitText?: string;
+	unit?: Judgement['unit'];
+	slip?: FoundSlip;
+	figures?: number;
+	isTwoAnswers: boolean;
+}
+
+export interface ClaimResult {
+	readonly claim: Claim;
+	readonly verdict: LineVerdict;
+	readonly find?: string;
+}
+
+/** Goes through the claims of an answer in order and keeps what each step has earned. */
+export class Progress {
+	readonly steps: readonly StepProgress[];
+	readonly results: ClaimResult[] = [];
+	readonly relationOnly: Claim[] = [];
+	readonly #exercise: Exercise;
+	readonly #variant: Variant;
+	readonly #routes: Routes;
+	readonly #free = new Map<string, string>();
+	readonly #freeValues = new Map<string, number>();
+
+	constructor(exercise: Exercise, variant: Variant) {
+		this.#exercise = exercise;
+		this.#variant = variant;
+		this.#routes = routesOf(exercise, variant);
+		this.steps = this.#routes.steps.map((step) => ({
+			step,
+			isAttempted: false,
+			isStated: false,
+			hasWork: false,
+			method: false,
+			accuracy: false,
+			carriedForward: false,
+			isTwoAnswers: false,
+		}));
+	}
+
+	/** The learner's value of a quantity where there is one, else the given or the model's. */
+	readonly valueOf = (symbol: string): number | undefined =>
+		this.#freeValues.get(symbol) ?? this.#of(symbol)?.value ?? this.modelOf(symbol);
+
+	readonly modelOf = (symbol: string): number | undefined =>
+		this.#variant.expected[symbol] ?? this.#variant.givens[symbol];
+
+	/** Takes one claim; `isLast` when nothing follows it. */
+	take(claim: Claim, isLast: boolean): void {
+		const before = this.results.at(-1);
+		const find = this.#take(claim, isLast);
+		if (claim.isAlternative) this.#twoAnswers(claim, find, before?.find);
+		for (const name of claim.names) {
+			if (!name.startsWith('?')) continue;
+			if (find !== undefined) this.#free.set(name, find);
+			const last = claim.stated.at(-1);
+			if (last) this.#freeValues.set(name, last.number * last.factor);
+		}
+		this.results.push({ claim, verdict: this.#verdict(claim, find), ...(find === undefined ? {} : { find }) });
+	}
+
+	#take(claim: Claim, isLast: boolean): string | undefined {
+		const target = claim.names.findLast((name) => this.#of(name));
+		const isGiven = claim.names.some((name) => this.#variant.givens[name] !== undefined);
+		const match = this.#match(claim, target);
+		if (match && match.kind !== 'check') {
+			const isQuoted = claim.stated.length === 0 && !claim.works.some(hasNumber);
+			if (isQuoted) {
+				this.relationOnly.push(claim);
+				return undefined;
+			}
+			return match.kind === 'conversion' ? this.#stated(match.step, claim, undefined) : this.#worked(match, claim);
+		}
+		if (match || (isGiven && target === undefined) || claim.stated.length === 0) {
+			if (!match && claim.works.length > 0 && target !== undefined && claim.works.some(hasNumber)) this.#begin(target);
+			return undefined;
+		}
+		const step = target ?? this.#guess(claim, isLast);
+		return step === undefined ? undefined : this.#stated(step, claim, undefined);
+	}
+
+	#match(claim: Claim, target: string | undefined): Match | undefined {
+		const search = {
+			routes: this.#routes,
+			known: this.#known(),
+			target,
+			attempted: new Set(this.steps.filter(({ isAttempted }) => isAttempted).map(({ step }) => step.find)),
+			alias: (symbol: string) => this.#free.get(symbol) ?? symbol,
+		};
+		const numeric = claim.works.filter(hasNumber);
+		const works = numeric.length > 0 ? numeric : claim.works;
+		const found = works.flatMap((work) => matchWork(work, search) ?? []).toSorted((a, b) => a.cost - b.cost)[0];
+		if (found || numeric.length === 0) return found;
+		const rest = claim.works.filter((work) => !hasNumber(work));
+		return rest.flatMap((work) => matchWork(work, search) ?? []).find(({ kind }) => kind === 'right');
+	}
+
+	#known(): readonly Known[] {
+		return symbolsOf(this.#exercise).map(({ name, isGiven }) => {
+			const own = this.#of(name)?.value;
+			const model = this.modelOf(name) ?? Number.NaN;
+			return { symbol: name, isGiven, values: own === undefined ? [model] : [own, model] };
+		});
+	}
+
+	#worked(match: Exclude<Match, { kind: 'check' | 'conversion' }>, claim: Claim): string {
+		const progress = this.#begin(match.step);
+		const computed = evaluate(match.work.formula, (symbol) => this.valueOf(this.#free.get(symbol) ?? symbol));
+		const worked = computed / 10 ** match.power;
+		if (match.kind === 'right') return this.#workedRight(match, progress, worked, claim);
+		const { route } = match;
+		const origin = this.#of(route.step);
+		if (route.step === match.step || !origin || origin.isAttempted) {
+			progress.method = route.step !== match.step;
+			this.#settle(progress, claim.stated, [this.modelOf(match.step) ?? Number.NaN], worked);
+			if (route.step === match.step) {
+				if (progress.accuracy) progress.slip = slipOf('right-by-wrong-working', match.step, progress.value, true);
+				progress.accuracy = false;
+			}
+			progress.slip ??= this.#slipLike(match, progress.value);
+			if (route.step === match.step && progress.slip.names[0] !== 'right-by-wrong-working') {
+				progress.slip = this.#slipLike(match, progress.value);
+			}
+		} else {
+			this.#begin(route.step);
+			origin.slip = this.#slipLike(match, undefined);
+			progress.method = true;
+			progress.hasWork = true;
+			this.#settle(progress, claim.stated, [worked], worked);
+			this.#imply(match.step, new Set([...match.work.symbols, route.step]), progress.accuracy);
+		}
+		progress.hasWork = true;
+		return match.step;
+	}
+
+	#workedRight(match: Match & { step: string }, progress: StepProgress, worked: number, claim: Claim): string {
+		progress.method = true;
+		progress.hasWork = true;
+		delete progress.slip;
+		const own = this.#followed(progress.step);
+		const { faults } = match.work;
+		this.#settle(progress, claim.stated, [this.modelOf(match.step) ?? Number.NaN, own, worked], worked);
+		if (!progress.accuracy || claim.stated.length === 0) this.#nameFault(progress, match, worked);
+		for (const symbol of match.work.symbols)
+			this.#usedValue(
+				symbol,
+				faults.some((fault) => fault.symbol === symbol),
+			);
+		this.#imply(match.step, new Set(match.work.symbols), progress.accuracy || !progress.isStated);
+		return match.step;
+	}
+
+	// a middle value put straight into the next step was known without being written
+	#usedValue(symbol: string, isFaulty: boolean): void {
+		const used = this.#of(symbol);
+		if (!used || isFaulty) return;
+		if (!used.isAttempted) {
+			this.#begin(symbol);
+			used.method = true;
+			used.accuracy = !this.#exercise.wanted.includes(symbol);
+		} else if (!used.isStated && used.method && !this.#exercise.wanted.includes(symbol)) {
+			used.accuracy = true;
+		}
+	}
+
+	#imply(find: string, seen: ReadonlySet<string>, isRight: boolean): void {
+		const step = this.#of(find)?.step;
+		if (!step) return;
+		for (const input of inputsOf(step, this.#routes.steps)) {
+			const progress = this.#of(input);
+			if (!progress || progress.isAttempted || seen.has(input)) continue;
+			progress.isAttempted = true;
+			progress.method = true;
+			progress.accuracy = isRight && !this.#exercise.wanted.includes(input);
+		}
+	}
+
+	#settle(progress: StepProgress, stated: readonly StatedValue[], expected: readonly number[], worked: number): void {
+		const { find } = progress.step;
+		const judged = judge(stated, expected, progress.step, this.#isFinal(find));
+		const last = stated.at(-1);
+		if (!judged || !last) {
+			if (Number.isFinite(worked)) progress.value = worked;
+			return;
+		}
+		progress.isStated = true;
+		progress.value = judged.value;
+		progress.unit = judged.unit;
+		progress.figures = last.figures;
+		if (last.unit === undefined) delete progress.unitText;
+		else progress.unitText = last.unit;
+		progress.accuracy = judged.isClose && (judged.value > 0 || isPure(progress.step));
+		const model = this.modelOf(find) ?? Number.NaN;
+		const isModel = stated.some((form) => judge([form], [model], progress.step, this.#isFinal(find))?.isClose);
+		progress.carriedForward = progress.accuracy && !isModel;
+	}
+
+	#nameFault(progress: StepProgress, match: Match, worked: number): void {
+		const [fault] = match.work.faults;
+		const { step, value } = progress;
+		const expected = this.modelOf(step.find) ?? Number.NaN;
+		if (fault) {
+			const name = fault.kind === 'miscopied' ? 'miscopied-number' : this.#powerSlip(fault.power, step);
+			progress.slip = slipOf(name, step.find, value, true);
+		} else if (progress.isStated && value !== undefined) {
+			const power = powerOfTenBetween(value, isNear(value, expected) ? worked : expected, 0.011);
+			const isRounded = (progress.figures ?? 9) < 2 && Math.abs(value / worked - 1) < 0.3;
+			const name =
+				power !== undefined ? this.#powerSlip(power, step) : isRounded ? 'too-few-figures' : 'arithmetic-slip';
+			progress.slip = slipOf(name, step.find, value, true);
+		}
+	}
+
+	#powerSlip(power: number, step: NumberStep): SlipName {
+		return powerOfTenSlip(power, step, this.#exercise);
+	}
+
+	// values without a working that can be recognised
+	#stated(find: string, claim: Claim, name: SlipName | undefined): string {
+		const progress = this.#begin(find);
+		const expected = this.modelOf(find) ?? Number.NaN;
+		const own = this.#followed(progress.step);
+		const hadMethod = progress.method;
+		this.#settle(progress, claim.stated, [expected, own], Number.NaN);
+		if (progress.accuracy) {
+			progress.method = hadMethod || !this.#exercise.mustShowSteps;
+			if (!hadMethod || progress.slip?.names[0] === 'arithmetic-slip') delete progress.slip;
+			if (!progress.carriedForward) this.#imply(find, new Set(), true);
+		} else if (!hadMethod || !progress.slip) {
+			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
+			if (found) progress.slip = found;
+		}
+		return find;
+	}
+
+	/** What a step gives with the learner's own earlier values. */
+	#followed(step: NumberStep): number {
+		return evaluate(step.relations[0].formula, this.valueOf);
+	}
+
+	#slipByValue({ step, value }: StepProgress): FoundSlip | undefined {
+		if (value === undefined) return undefined;
+		const stated = { number: value, figures: 3, factor: 1 };
+		const own = mutantsOf(step, this.#exercise)
+			.filter(({ formula }) => isClose(stated, evaluate(formula, this.valueOf)))
+			.map(({ name }) => ({ name, step: step.find }));
+		const inputs = inputsOf(step, this.#routes.steps);
+		const whole = this.#routes.wrong
+			.filter((route, index) => {
+				const isOpen = route.step === step.find || (inputs.has(route.step) && !this.#of(route.step)?.isAttempted);
+				return isOpen && isClose(stated, this.#routes.results[index]?.[step.find] ?? Number.NaN);
+			})
+			.map((route) => ({ name: route.name, step: route.step }));
+		const found = own.length > 0 ? own : whole;
+		const [first] = found;
+		if (first)
+			return { names: namesOf(found.map(({ name }) => name)) ?? [first.name], step: first.step, value, isSeen: false };
+		const power = powerOfTenBetween(value, this.#followed(step), 0.011);
+		return power === undefined ? undefined : slipOf(this.#powerSlip(power, step), step.find, value, false);
+	}
+
+	// every slip that leads to the same formula
+	#slipLike(match: Match & { readonly kind: 'wrong' }, value: number | undefined): FoundSlip {
+		const { route } = match;
+		const same = this.#routes.wrong.filter(
+			(other) =>
+				other.step === route.step &&
+				other.points.every((point, index) =>
+					isNear(point[route.step] ?? Number.NaN, route.points[index]?.[route.step] ?? Number.NaN, 1e-9),
+				),
+		);
+		const names = namesOf(same.map(({ name }) => name)) ?? [route.name];
+		return { names, step: route.step, isSeen: true, ...(value === undefined ? {} : { value }) };
+	}
+
+	// which step a value without a name and without a working is for
+	#guess({ stated }: Claim, isLast: boolean): string | undefined {
+		const fits = ({ step }: StepProgress) =>
+			stated.every(({ unit }) => unit === undefined || sameUnitKind(unit, step.unit));
+		const close = (expected: number | undefined) => (progress: StepProgress) =>
+			expected !== undefined && (judge(stated, [expected], progress.step, false)?.isClose ?? false);
+		const open = this.steps.filter(fits);
+		const right = open.filter((progress) => close(this.modelOf(progress.step.find))(progress));
+		const found =
+			right.find(({ isAttempted }) => !isAttempted) ??
+			right.at(0) ??
+			open.find((progress) => close(progress.value)(progress)) ??
+			open.find((progress) => this.#isFollowing(progress) && close(this.#followed(progress.step))(progress));
+		if (found) return found.step.find;
+		const isGiven = symbolsOf(this.#exercise).some(({ name, isGiven: given, unit }) => {
+			const value = given ? this.#variant.givens[name] : undefined;
+			const factor = readUnitText(unit)?.factor ?? 1;
+			return (
+				value !== undefined &&
+				stated.some((form) => isNear(form.number * (form.unit === undefined ? factor : form.factor), value, 1e-6))
+			);
+		});
+		if (isGiven && !isLast) return undefined;
+		const final = open.findLast(({ step }) => this.#exercise.wanted.includes(step.find));
+		return isLast && !final?.isAttempted ? final?.step.find : undefined;
+	}
+
+	#isFollowing({ step }: StepProgress): boolean {
+		return [...inputsOf(step, this.#routes.steps)].some((input) => this.#of(input)?.value !== undefined);
+	}
+
+	#twoAnswers(claim: Claim, find: string | undefined, before: string | undefined): void {
+		const target = find ?? before ?? this.#exercise.wanted.at(-1);
+		const progress = target === undefined ? undefined : this.#of(target);
+		const earlier = this.results.at(-1)?.claim.stated.at(-1);
+		const later = claim.stated.at(-1);
+		if (!progress || !earlier || !later || isNear(earlier.number * earlier.factor, later.number * later.factor)) return;
+		progress.isAttempted = true;
+		progress.isTwoAnswers = true;
+		progress.accuracy = false;
+		if (!progress.hasWork) progress.method = false;
+		progress.slip = slipOf('two-answers', progress.step.find, progress.value, true);
+	}
+
+	#begin(find: string): StepProgress {
+		const progress = this.#of(find);
+		if (!progress) throw new RangeError(`no step finds ${find}`);
+		progress.isAttempted = true;
+		return progress;
+	}
+
+	#of(find: string): StepProgress | undefined {
+		return this.steps.find(({ step }) => step.find === find);
+	}
+
+	#isFinal(find: string): boolean {
+		return this.#exercise.wanted.includes(find);
+	}
+
+	#verdict(claim: Claim, find: string | undefined): LineVerdict {
+		const progress = find === undefined ? undefined : this.#of(find);
+		if (!progress) return 'not-needed';
+		if (progress.accuracy) return progress.carriedForward ? 'carried-forward' : 'right';
+		if (!progress.method) return 'wrong';
+		return claim.stated.length === 0 ? 'right' : 'method-only';
+	}
+}
+
+function hasNumber(node: Claim['works'][number]): boolean {
+	if (node.kind === 'number' || node.kind === 'in-unit') return true;
+	if ('left' in node) return hasNumber(node.left) || (node.kind !== 'power' && hasNumber(node.right));
+	return 'operand' in node && hasNumber(node.operand);
+}
+
+function slipOf(name: SlipName, step: string, value: number | undefined, isSeen: boolean): FoundSlip {
+	return { names: [name], step, isSeen, ...(value === undefined ? {} : { value }) };
+}
+
+function namesOf(names: readonly SlipName[]): FoundSlip['names'] | undefined {
+	const [first, ...rest] = new Set(names);
+	return first === undefined ? undefined : [first, ...rest];
+}
