@@ -23,7 +23,7 @@ export const front = {
 	wire: {
 		title: 'One wire, one slider',
 		what: (designation: string, diameter: string, length: string) =>
-			`${designation}, ${diameter} mm thick, ${length} mm between the posts, level in still air at 20 °C.`,
+			`${designation}, ${diameter} thick, ${length} between the posts, level in still air at 20 °C.`,
 		slider: 'Voltage of the supply',
 		step: '0.5 V',
 		acrossPosts: 'across the posts',

@@ -15,4 +15,5 @@ export const unit = {
 	minute: { symbol: 'min', name: 'minutes' },
 	second: { symbol: 's', name: 'seconds' },
 	percent: { symbol: '%', name: 'per cent' },
+	nearestGauge: (thickness: string, gauge: string, number: number) => `${thickness} (nearest ${gauge} ${number})`,
 } as const;
