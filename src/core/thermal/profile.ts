@@ -35,7 +35,7 @@ export interface WireProfile {
 	readonly clipLoss: Watts;
 	/** into the room, over the whole length */
 	readonly roomLoss: Watts;
-	/** false when some part is hotter than the wire's curve goes; the numbers are then of no use */
+	/** false when some part would be hotter than the wire's curve goes; the numbers are then of no use */
 	readonly isInRange: boolean;
 }
 
@@ -43,6 +43,11 @@ interface Half {
 	readonly rod: HeatedRod;
 	readonly widths: readonly Metres[];
 	readonly clip: Kelvin;
+}
+
+interface Solution {
+	readonly temperatures: readonly Kelvin[];
+	readonly isSettled: boolean;
 }
 
 const cells = 200;
@@ -71,17 +76,16 @@ export function wireProfile(rod: HeatedRod, clipped: ClippedWire): WireProfile {
 		clip: clipTemperature,
 	};
 	if (typeof drive === 'number') return report(half, drive, solveUpTo(half, drive));
-	let temperatures: readonly Kelvin[] = half.widths.map(() => clipTemperature);
-	let current = drive(halfResistance(half, temperatures) * 2);
-	temperatures = solveUpTo(half, current);
+	let current = drive(halfResistance(half, atClip(half)) * 2);
+	let solution = solveUpTo(half, current);
 	for (let round = 0; round < 60; round += 1) {
-		const next = Math.sqrt(current * drive(halfResistance(half, temperatures) * 2));
+		const next = Math.sqrt(current * drive(halfResistance(half, solution.temperatures) * 2));
 		const isSettled = Math.abs(next - current) <= 1e-9 * current;
 		current = next;
-		temperatures = relax(half, current, temperatures);
+		solution = relax(half, current, solution.temperatures);
 		if (isSettled) break;
 	}
-	return report(half, current, temperatures);
+	return report(half, current, solution);
 }
 
 /** λ = √(k A ΔT/q′) at a middling temperature: over a few λ the clip is felt. */
@@ -91,17 +95,21 @@ function decayLength(rod: HeatedRod): Metres {
 	return Math.sqrt((rod.conductance(temperature) * rise) / rod.heatLoss(temperature));
 }
 
-function solveUpTo(half: Half, current: Amperes): readonly Kelvin[] {
-	const stages = 6;
-	let temperatures: readonly Kelvin[] = half.widths.map(() => half.clip);
-	for (let stage = 1; stage <= stages; stage += 1) {
-		temperatures = relax(half, current * Math.sqrt(stage / stages), temperatures);
-	}
-	return temperatures;
+function atClip(half: Half): readonly Kelvin[] {
+	return half.widths.map(() => half.clip);
 }
 
-/** Newton's method from a start to a largest change of 1e-7 K. */
-function relax(half: Half, current: Amperes, start: readonly Kelvin[]): readonly Kelvin[] {
+function solveUpTo(half: Half, current: Amperes): Solution {
+	const stages = 6;
+	let solution = relax(half, current / Math.sqrt(stages), atClip(half));
+	for (let stage = 2; stage <= stages; stage += 1) {
+		solution = relax(half, current * Math.sqrt(stage / stages), solution.temperatures);
+	}
+	return solution;
+}
+
+/** Newton's method from a start to a largest change of 1e-7 K; beyond the wire's curve it does not settle. */
+function relax(half: Half, current: Amperes, start: readonly Kelvin[]): Solution {
 	const { room, hottest } = half.rod;
 	let temperatures = start;
 	for (let round = 0; round < 60; round += 1) {
@@ -111,9 +119,9 @@ function relax(half: Half, current: Amperes, start: readonly Kelvin[]): readonly
 		temperatures = temperatures.map((T, index) =>
 			Math.min(hottest, Math.max(room.temperature, T + share * (changes[index] ?? 0))),
 		);
-		if (largest < 1e-7) break;
+		if (largest < 1e-7) return { temperatures, isSettled: true };
 	}
-	return temperatures;
+	return { temperatures, isSettled: false };
 }
 
 /** Conductance in W/K of the face between the clip or cell `index − 1` and cell `index`. */
@@ -163,7 +171,7 @@ function halfResistance(half: Half, temperatures: readonly Kelvin[]): Ohms {
 	return sum(half, temperatures, (T) => half.rod.resistancePerMetre(T));
 }
 
-function report(half: Half, current: Amperes, temperatures: readonly Kelvin[]): WireProfile {
+function report(half: Half, current: Amperes, { temperatures, isSettled }: Solution): WireProfile {
 	const { rod, widths, clip } = half;
 	let edge = 0;
 	const centres = widths.map((width) => (edge += width) - width / 2);
@@ -178,6 +186,6 @@ function report(half: Half, current: Amperes, temperatures: readonly Kelvin[]): 
 		resistanceHot: 2 * halfResistance(half, temperatures),
 		clipLoss: 2 * faceConductance(half, temperatures, 0) * ((temperatures[0] ?? clip) - clip),
 		roomLoss: 2 * sum(half, temperatures, (T) => rod.heatLoss(T)),
-		isInRange: middle < rod.hottest - 1e-6,
+		isInRange: isSettled && Math.max(...temperatures) < rod.hottest - 1e-6,
 	};
 }
