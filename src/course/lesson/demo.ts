@@ -1,7 +1,7 @@
 import type { Amperes, Metres, Ohms, OhmsPerMetre, Volts } from '#core/quantity/unit.ts';
-import { resistivityAt, type Material } from '#core/material/material.ts';
-
-const roomTemperature = 293.15;
+import type { Meter } from '#core/electric/meter.ts';
+import { wireResistancePerMetre } from '#core/electric/wire.ts';
+import type { Material } from '#core/material/material.ts';
 
 /** What stands at the posts of a supply that holds its voltage, or its current limit when too much is asked. */
 export interface HeldSupplyReading {
@@ -27,7 +27,15 @@ export function heldSupply(
 	return { current: supply.limit, voltage: supply.limit * resistance, isHoldingLimit: true };
 }
 
-/** Resistance of one metre of round wire at 20 °C: R′ = 4ρ/(πd²). */
+/** The two ohmmeters of the store cupboard; a test holds them to its list. */
+export const ohmmeters = {
+	MT: { step: 0.1, relativeLimit: 0.008, steps: 2 },
+	MH: { step: 0.01, relativeLimit: 0.005, steps: 3 },
+} as const satisfies Readonly<Record<string, Meter>>;
+
+export type OhmmeterId = keyof typeof ohmmeters;
+
+/** Resistance of one metre of round wire at 20 °C. */
 export function coldResistancePerMetre(material: Material, diameter: Metres): OhmsPerMetre {
-	return (4 * resistivityAt(material, roomTemperature)) / (Math.PI * diameter ** 2);
+	return wireResistancePerMetre({ diameter, resistivity: material.resistivity.value });
 }

@@ -31,7 +31,7 @@ export function lessonSchema(typeset: Typesetter) {
 	const wrongChoice = v.strictObject({ id, text, code, idea: text, fails: text, bench: text, rule: text });
 	const choice = v.strictObject({ id, text, right: v.optional(v.literal(true)), code: v.optional(code), reply: text });
 	const question = v.strictObject({
-		question: text,
+		question: plain,
 		choices: v.pipe(
 			v.array(choice),
 			v.minLength(3, 'too-few-choices'),
@@ -79,7 +79,7 @@ export function lessonSchema(typeset: Typesetter) {
 	return v.strictObject({
 		title: plain,
 		minutes: v.pipe(positive, v.integer()),
-		outcome: text,
+		outcome: plain,
 		skills: v.array(v.pipe(v.string(), v.regex(/^K\d{1,2}$/, 'not-a-skill'))),
 		caution: v.strictObject({
 			signal: v.picklist(['notice', 'caution', 'warning', 'danger']),
@@ -89,7 +89,7 @@ export function lessonSchema(typeset: Typesetter) {
 			instruction: text,
 		}),
 		predict: v.strictObject({
-			question: text,
+			question: plain,
 			choices: v.pipe(
 				v.array(v.union([rightChoice, wrongChoice])),
 				v.minLength(3, 'too-few-choices'),

@@ -1,6 +1,7 @@
 import { caution } from './en/caution.ts';
 import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
+import { lesson } from './en/lesson.ts';
 import { primitive } from './en/primitive.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
@@ -8,4 +9,4 @@ import { tables } from './en/tables.ts';
 import { unit } from './en/unit.ts';
 
 /** Every English word the pages show, by area; each area keeps its own file beside this one. */
-export const text = { caution, front, gallery, primitive, settings, shell, tables, unit } as const;
+export const text = { caution, front, gallery, lesson, primitive, settings, shell, tables, unit } as const;

@@ -9,15 +9,7 @@ export const lesson = {
 	},
 	title: (number: number, title: string) => `${number}  ${title}`,
 	before: (minutes: number) => `${minutes} minutes, seven parts.`,
-	parts: [
-		'Caution',
-		'Predict',
-		'Watch',
-		'Say what you saw',
-		'Why',
-		'Worked, half-worked, yours',
-		'Look back',
-	],
+	parts: ['Caution', 'Predict', 'Watch', 'Say what you saw', 'Why', 'Worked, half-worked, yours', 'Look back'],
 	partHead: (number: number, name: string) => `${number} ${name}`,
 	partNav: 'Parts of this lesson',
 	back: 'Back',
@@ -106,7 +98,8 @@ export const lesson = {
 		refuse: {
 			predict: 'Your prediction comes first. Lock it in part 2, then measure.',
 			live: 'Refused: the loop is live. The ohmmeter drives its own small current, so the reading would be false and the meter may be harmed. Switch off and unplug.',
-			plugged: 'Refused: the supply is still plugged in. Someone could switch it on while you hold the probes. Unplug it.',
+			plugged:
+				'Refused: the supply is still plugged in. Someone could switch it on while you hold the probes. Unplug it.',
 			hot: 'Refused: the wire is still hot. It burns, and hot wire reads more ohms. Wait a minute.',
 			glasses: 'Refused: put your glasses on. A cut end springs when the clip slips.',
 		},
@@ -131,7 +124,8 @@ export const lesson = {
 		noteTogether: 'Probes together',
 		log: 'Readings so far',
 		noLog: 'No readings yet. Touch the probes together first, then note it.',
-		progress: (count: number) => (count >= 6 ? `${count} points. The line is drawn in part 5.` : `${count} of 6 points.`),
+		progress: (count: number) =>
+			count >= 6 ? `${count} points. The line is drawn in part 5.` : `${count} of 6 points.`,
 		suggestion: (lengths: string) => `Six good places: ${lengths}.`,
 		columns: { length: 'ℓ', reading: 'R read', limit: '± limit' },
 		drawing: (length: string) => `Wire along a rule in millimetres, one square 10 mm. The clip stands at ${length}.`,
@@ -140,7 +134,8 @@ export const lesson = {
 		points: 'noted readings',
 		line: 'straight line through them',
 		pointsSummary: (count: number) => `${count} readings noted, from short to long.`,
-		fit: (slope: string, height: string) => `The line climbs ${slope} and stands at ${height} where the length is zero.`,
+		fit: (slope: string, height: string) =>
+			`The line climbs ${slope} and stands at ${height} where the length is zero.`,
 		label: (perMetre: string) => `The reel’s label says ${perMetre}.`,
 		tooFew: 'Note at least three lengths in part 3. Then the line can be drawn here.',
 	},
