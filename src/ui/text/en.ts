@@ -1,4 +1,6 @@
+import { bench } from './en/bench.ts';
 import { caution } from './en/caution.ts';
+import { chart } from './en/chart.ts';
 import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
 import { lesson } from './en/lesson.ts';
@@ -9,4 +11,16 @@ import { tables } from './en/tables.ts';
 import { unit } from './en/unit.ts';
 
 /** Every English word the pages show, by area; each area keeps its own file beside this one. */
-export const text = { caution, front, gallery, lesson, primitive, settings, shell, tables, unit } as const;
+export const text = {
+	bench,
+	caution,
+	chart,
+	front,
+	gallery,
+	lesson,
+	primitive,
+	settings,
+	shell,
+	tables,
+	unit,
+} as const;
