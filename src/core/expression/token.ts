@@ -55,6 +55,7 @@ const relations: readonly (readonly [string, '=' | '<' | '>' | '<=' | '>='])[] =
 	['>', '>'],
 ];
 const wordAt = /(?:[\p{L}°℃Ω%‰∆]|[𝓔ℰ])[\p{L}°₀-₉]*(?:_\{?[\p{L}\d]+\}?|\d+(?![\p{L}.,]))?['′’]?(?:_[\p{L}\d]+)?/uy;
+const spokenAt = /(?:divided by|multiplied by|times)(?![\p{L}\d])/iuy;
 const superscriptAt = /[⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/uy;
 const spaceAt = /[ \t]+/uy;
 
@@ -124,6 +125,10 @@ function tokenAt(
 	// 2.5x4: a lone x behind something that can be multiplied
 	if (/[xX]/u.test(text.charAt(at)) && isValueEnd(before.at(-1)) && !/[\p{L}_]/u.test(text.charAt(at + 1))) {
 		return [{ kind: 'operator', span: { start: at, end: at + 1 }, text: '*' }];
+	}
+	const spoken = matchAt(spokenAt, text, at);
+	if (spoken) {
+		return [{ kind: 'operator', span: { start: at, end: at + spoken.length }, text: /^d/iu.test(spoken) ? '/' : '*' }];
 	}
 	const word = matchAt(wordAt, text, at);
 	if (word) return [{ kind: 'word', span: { start: at, end: at + word.length }, text: word }];

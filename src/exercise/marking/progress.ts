@@ -227,7 +227,7 @@ export class Progress {
 		const { step, value } = progress;
 		const expected = this.modelOf(step.find) ?? Number.NaN;
 		if (fault) {
-			const name = fault.kind === 'miscopied' ? 'miscopied-number' : this.#powerSlip(fault.power, step);
+			const name = fault.kind === 'miscopied' ? 'miscopied-number' : this.#copySlip(fault.power, step);
 			progress.slip = slipOf(name, step.find, value, true);
 		} else if (progress.isStated && value !== undefined) {
 			const power = powerOfTenBetween(value, isNear(value, expected) ? worked : expected, 0.011);
@@ -240,6 +240,12 @@ export class Progress {
 
 	#powerSlip(power: number, step: NumberStep): SlipName {
 		return powerOfTenSlip(power, step, this.#exercise);
+	}
+
+	// 15 for 1.5 is a copying slip, 420 for 420 mA a matter of prefixes
+	#copySlip(power: number, step: NumberStep): SlipName {
+		const name = this.#powerSlip(power, step);
+		return name === 'exponent-slip' ? 'miscopied-number' : name;
 	}
 
 	// values without a working that can be recognised
@@ -331,8 +337,8 @@ export class Progress {
 		return [...inputsOf(step, this.#routes.steps)].some((input) => this.#of(input)?.value !== undefined);
 	}
 
-	#twoAnswers(claim: Claim, find: string | undefined, before: string | undefined): void {
-		const target = find ?? before ?? this.#exercise.wanted.at(-1);
+	#twoAnswers(claim: Claim, find: string | undefined, previous: string | undefined): void {
+		const target = find ?? previous ?? this.#exercise.wanted.at(-1);
 		const progress = target === undefined ? undefined : this.#of(target);
 		const earlier = this.results.at(-1)?.claim.stated.at(-1);
 		const later = claim.stated.at(-1);
@@ -340,7 +346,13 @@ export class Progress {
 		progress.isAttempted = true;
 		progress.isTwoAnswers = true;
 		progress.accuracy = false;
-		if (!progress.hasWork) progress.method = false;
+		if (!progress.hasWork) {
+			progress.method = false;
+			for (const input of inputsOf(progress.step, this.#routes.steps)) {
+				const before = this.#of(input);
+				if (before && !before.isStated && !before.hasWork) Object.assign(before, { method: false, accuracy: false });
+			}
+		}
 		progress.slip = slipOf('two-answers', progress.step.find, progress.value, true);
 	}
 
