@@ -89,7 +89,7 @@ export class Progress {
 	#take(claim: Claim, isLast: boolean): string | undefined {
 		const target = claim.names.findLast((name) => this.#of(name));
 		const isGiven = claim.names.some((name) => this.#variant.givens[name] !== undefined);
-		const match = this.#match(claim, target);
+		const match = this.#bestMatch(claim, target);
 		if (match && match.kind !== 'check') {
 			const isQuoted = claim.stated.length === 0 && !claim.works.some(hasNumber);
 			if (isQuoted) {
@@ -102,8 +102,31 @@ export class Progress {
 			if (!match && claim.works.length > 0 && target !== undefined && claim.works.some(hasNumber)) this.#begin(target);
 			return undefined;
 		}
-		const step = target ?? this.#guess(claim, isLast);
+		const step = this.#namedStep(claim, target) ?? this.#guess(claim, isLast);
 		return step === undefined ? undefined : this.#stated(step, claim, undefined);
+	}
+
+	// letters are only names: R may be any resistance, and the working says which
+	#bestMatch(claim: Claim, target: string | undefined): Match | undefined {
+		const named = this.#match(claim, target);
+		if (target === undefined || named?.kind === 'right' || named?.kind === 'conversion') return named;
+		const free = this.#match(claim, undefined);
+		return free?.kind === 'right' ? free : named;
+	}
+
+	#namedStep({ stated }: Claim, target: string | undefined): string | undefined {
+		const named = target === undefined ? undefined : this.#of(target);
+		if (!named || this.#fits(named, stated)) return target;
+		const other = this.steps.find((progress) => {
+			const isAlike = sameUnitKind(progress.step.unit, named.step.unit) && !progress.isStated;
+			return isAlike && this.#fits(progress, stated);
+		});
+		return other?.step.find ?? target;
+	}
+
+	#fits({ step }: StepProgress, stated: readonly StatedValue[]): boolean {
+		const expected = this.modelOf(step.find) ?? Number.NaN;
+		return judge(stated, [expected], step, false)?.isClose ?? false;
 	}
 
 	#match(claim: Claim, target: string | undefined): Match | undefined {

@@ -151,13 +151,15 @@ function swapped(step: NumberStep, exercise: Exercise): readonly Mutant[] {
 	const givens = symbolsOf(exercise).filter(({ isGiven }) => isGiven);
 	const unit = (symbol: string) => siUnitOf(exercise, symbol);
 	const inputs = symbolsIn(formula);
+	const isGiven = (symbol: string) => givens.some(({ name }) => name === symbol);
 	const found: Mutant[] = [];
 	for (const given of givens) {
 		const name: SlipName = given.quantity === 'current-limit' ? 'limit-for-current' : 'given-swapped';
 		if (unit(given.name) === unit(step.find) && given.quantity === 'current-limit') {
 			found.push({ name, formula: build.symbol(given.name) });
 		}
-		for (const input of inputs) {
+		// a given in place of an earlier result is a step left out, and named by that step
+		for (const input of inputs.filter(isGiven)) {
 			if (given.name === input || inputs.includes(given.name) || unit(given.name) !== unit(input)) continue;
 			found.push({ name, formula: exchange(formula, input, build.symbol(given.name)) });
 		}
