@@ -1,0 +1,171 @@
+import { planningFraction, ratedCurrent, type Leads, type Supply } from '#core/electric/supply.ts';
+import type { Amperes, Kelvin, Metres, Seconds, WattsPerMetre } from '#core/quantity/unit.ts';
+import type { Room } from '#core/thermal/room.ts';
+import { heatCurve } from './heat-curve.ts';
+import { operatingPoint, type OperatingPoint, type SupplyState } from './operating-point.ts';
+import { jobsFor } from './run-time.ts';
+import { withLength, type Setup, type SetupWire } from './setup.ts';
+
+/** A stretch of a quantity, both ends included. */
+export interface Band {
+	readonly from: number;
+	readonly to: number;
+}
+
+/** What a design must do. */
+export interface Brief {
+	/** between the posts, in m */
+	readonly length: Band;
+	/** of the wire in free air, in K */
+	readonly temperature?: Band;
+	/** in W/m */
+	readonly powerPerMetre?: Band;
+	/** how long one charge must last, in s */
+	readonly runTime?: Seconds;
+	/** how many jobs one charge must do, and how long each takes in s */
+	readonly jobs?: { readonly count: number; readonly time: Seconds };
+}
+
+/** What can be taken from the cupboard. A supply with `currentTo` holds any limit up to it, in A. */
+export interface Cupboard {
+	readonly supplies: readonly { readonly id: string; readonly supply: Supply; readonly currentTo?: Amperes }[];
+	readonly reels: readonly { readonly id: string; readonly wire: Omit<SetupWire, 'length'> }[];
+	readonly leads: readonly { readonly id: string; readonly leads: Leads }[];
+	readonly room: Room;
+}
+
+/** One thing a design is checked for; `value` and the bound share a unit. */
+export type DesignCheck =
+	| { readonly code: 'runs'; readonly holds: boolean; readonly state: SupplyState }
+	| { readonly code: 'length'; readonly holds: boolean; readonly value: Metres; readonly band: Band }
+	| { readonly code: 'temperature'; readonly holds: boolean; readonly value: Kelvin; readonly band: Band }
+	| { readonly code: 'power-per-metre'; readonly holds: boolean; readonly value: WattsPerMetre; readonly band: Band }
+	| {
+			readonly code: 'ceiling';
+			readonly holds: boolean;
+			readonly part: 'supply' | 'leads' | 'fuse' | 'wire';
+			readonly value: Amperes;
+			readonly most: Amperes;
+	  }
+	| { readonly code: 'run-time'; readonly holds: boolean; readonly value: Seconds; readonly least: Seconds }
+	| { readonly code: 'jobs'; readonly holds: boolean; readonly value: number; readonly least: number };
+
+/** One way to fulfil a brief, or to fail it. */
+export interface Design {
+	readonly supplyId: string;
+	readonly reelId: string;
+	readonly leadsId: string;
+	readonly setup: Setup;
+	readonly point: OperatingPoint;
+	readonly checks: readonly DesignCheck[];
+	readonly isFit: boolean;
+}
+
+/**
+ * Every check of a brief on a set-up, in the order a bench check takes them. A supply that delivers by holding a limit
+ * set on purpose (`currentTo`) is judged by what it can hold, not by the limit set.
+ */
+export function checkDesign(
+	setup: Setup,
+	brief: Brief,
+	point: OperatingPoint = operatingPoint(setup),
+	currentTo?: Amperes,
+): readonly DesignCheck[] {
+	const { state } = point;
+	const checks: DesignCheck[] = [{ code: 'runs', holds: state === 'on' || state === 'holding-limit', state }];
+	const { length } = setup.wire;
+	checks.push({ code: 'length', holds: isIn(brief.length, length), value: length, band: brief.length });
+	const { temperature, powerPerMetre, runTime, jobs } = brief;
+	if (temperature !== undefined) {
+		const holds = isIn(temperature, point.temperature) && point.isTemperatureInRange;
+		checks.push({ code: 'temperature', holds, value: point.temperature, band: temperature });
+	}
+	if (powerPerMetre !== undefined) {
+		const value = point.powerPerMetre;
+		checks.push({ code: 'power-per-metre', holds: isIn(powerPerMetre, value), value, band: powerPerMetre });
+	}
+	// a stopped supply is judged by what it was asked for
+	const value = point.current > 0 ? point.current : point.askedCurrent;
+	for (const { kind: part, ceiling } of point.binding) {
+		const most = part === 'supply' && currentTo !== undefined ? planningFraction * currentTo : ceiling;
+		checks.push({ code: 'ceiling', holds: value <= most * (1 + 1e-9), part, value, most });
+	}
+	if (runTime !== undefined && setup.supply.charge !== undefined) {
+		const lasts = point.runTime ?? 0;
+		checks.push({ code: 'run-time', holds: lasts >= runTime, value: lasts, least: runTime });
+	}
+	if (jobs !== undefined && setup.supply.charge !== undefined) {
+		const count = jobsFor(setup, point, jobs.time) ?? 0;
+		checks.push({ code: 'jobs', holds: count >= jobs.count, value: count, least: jobs.count });
+	}
+	return checks;
+}
+
+/**
+ * Every supply with every reel and pair of leads, each at the length of the brief that fails least: the fit ones
+ * first, then by the number of checks failed. A rejected design keeps its checks, which say why and by how much.
+ */
+export function searchDesigns(cupboard: Cupboard, brief: Brief): readonly Design[] {
+	const designs = cupboard.supplies.flatMap((chosen) =>
+		cupboard.reels.flatMap(({ id: reelId, wire }) =>
+			cupboard.leads.map(({ id: leadsId, leads }) => {
+				const start = {
+					supply: chosen.supply,
+					leads,
+					room: cupboard.room,
+					wire: { ...wire, length: brief.length.from },
+				};
+				const setup = withLimit(start, brief, chosen.currentTo);
+				const best = bestLength(setup, brief, chosen.currentTo);
+				return { supplyId: chosen.id, reelId, leadsId, ...best };
+			}),
+		),
+	);
+	return designs.sort((a, b) => failures(a.checks) - failures(b.checks));
+}
+
+const lengthsTried = 9;
+
+function bestLength(
+	setup: Setup,
+	brief: Brief,
+	currentTo: Amperes | undefined,
+): Pick<Design, 'setup' | 'point' | 'checks' | 'isFit'> {
+	const { from, to } = brief.length;
+	const tried = Array.from({ length: from === to ? 1 : lengthsTried }, (_, index) => {
+		const cut = withLength(setup, from + ((to - from) * index) / (lengthsTried - 1));
+		const point = operatingPoint(cut);
+		const checks = checkDesign(cut, brief, point, currentTo);
+		return { setup: cut, point, checks, isFit: failures(checks) === 0 };
+	});
+	return tried.reduce((best, next) => (failures(next.checks) < failures(best.checks) ? next : best));
+}
+
+/** A supply whose limit can be set is set to the current for the middle of the wanted temperature or power. */
+function withLimit(setup: Setup, brief: Brief, currentTo: Amperes | undefined): Setup {
+	if (currentTo === undefined || ratedCurrent(setup.supply) === null) return setup;
+	const temperature = wantedTemperature(setup, brief);
+	if (temperature === null) return setup;
+	const limit = Math.min(currentTo, heatCurve(setup).currentAt(temperature));
+	return { ...setup, supply: { ...setup.supply, protection: { kind: 'holds', limit } } };
+}
+
+function wantedTemperature(setup: Setup, { temperature, powerPerMetre }: Brief): Kelvin | null {
+	const curve = heatCurve(setup);
+	if (temperature !== undefined) {
+		return Math.min(curve.hottest, Math.max(curve.room.temperature, middle(temperature)));
+	}
+	return powerPerMetre === undefined ? null : curve.temperatureAtPower(middle(powerPerMetre)).temperature;
+}
+
+function middle({ from, to }: Band): number {
+	return (from + to) / 2;
+}
+
+function isIn({ from, to }: Band, value: number): boolean {
+	return value >= from * (1 - 1e-9) && value <= to * (1 + 1e-9);
+}
+
+function failures(checks: readonly DesignCheck[]): number {
+	return checks.filter(({ holds }) => !holds).length;
+}
