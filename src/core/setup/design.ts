@@ -1,4 +1,4 @@
-import { planningFraction, ratedCurrent, type Leads, type Supply } from '#core/electric/supply.ts';
+import { planningFraction, type Leads, type Supply } from '#core/electric/supply.ts';
 import type { Amperes, Kelvin, Metres, Seconds, WattsPerMetre } from '#core/quantity/unit.ts';
 import type { Room } from '#core/thermal/room.ts';
 import { heatCurve } from './heat-curve.ts';
@@ -138,12 +138,21 @@ function bestLength(
 		const checks = checkDesign(cut, brief, point, currentTo);
 		return { setup: cut, point, checks, isFit: failures(checks) === 0 };
 	});
-	return tried.reduce((best, next) => (failures(next.checks) < failures(best.checks) ? next : best));
+	return tried.reduce((best, next) => (badness(next.checks) < badness(best.checks) ? next : best));
+}
+
+/** Checks failed, and among equals how far the wanted temperature or power is from the middle of its band. */
+function badness(checks: readonly DesignCheck[]): number {
+	const wanted = checks.find(({ code }) => code === 'temperature' || code === 'power-per-metre');
+	if (wanted === undefined || !('band' in wanted)) return failures(checks);
+	const { from, to } = wanted.band;
+	const off = Math.abs(wanted.value - (from + to) / 2) / Math.max(to - from, 1e-9);
+	return failures(checks) + off / (1 + off);
 }
 
 /** A supply whose limit can be set is set to the current for the middle of the wanted temperature or power. */
 function withLimit(setup: Setup, brief: Brief, currentTo: Amperes | undefined): Setup {
-	if (currentTo === undefined || ratedCurrent(setup.supply) === null) return setup;
+	if (currentTo === undefined || setup.supply.protection.kind !== 'holds') return setup;
 	const temperature = wantedTemperature(setup, brief);
 	if (temperature === null) return setup;
 	const limit = Math.min(currentTo, heatCurve(setup).currentAt(temperature));

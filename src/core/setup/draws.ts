@@ -2,7 +2,7 @@ import { Random } from '#core/numeric/random.ts';
 import type { Kelvin } from '#core/quantity/unit.ts';
 import { operatingPoint } from './operating-point.ts';
 import type { Setup } from './setup.ts';
-import { uncertainInputs, type Model, type UncertainInput } from './uncertain-input.ts';
+import { uncertainInputs, withinRange, type Model, type UncertainInput } from './uncertain-input.ts';
 import { predict } from './uncertainty.ts';
 
 /** Temperatures found by drawing the inputs at random. */
@@ -32,7 +32,7 @@ export function drawnTemperature(
 	const random = new Random(plan.seed);
 	const inputs = uncertainInputs(setup);
 	const drawn = Array.from({ length: plan.draws }, () => {
-		const model = inputs.reduce<Model>((m, input) => input.shifted(m, shift(input, random)), {
+		const model = inputs.reduce<Model>((m, input) => input.shifted(m, withinRange(input, shift(input, random))), {
 			setup,
 			heatFactor: 1,
 		});

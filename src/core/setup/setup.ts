@@ -1,6 +1,6 @@
 import { highestVoltage, type Leads, type Supply } from '#core/electric/supply.ts';
 import type { Material } from '#core/material/material.ts';
-import type { Kelvin, Metres, Ohms, Volts } from '#core/quantity/unit.ts';
+import type { Metres, Ohms, Volts } from '#core/quantity/unit.ts';
 import type { Room } from '#core/thermal/room.ts';
 
 /** The wire between the posts. */
@@ -30,6 +30,12 @@ export const longestLength: Metres = 50;
 
 /** Below this a wire on a bare battery counts as a short. A rule of this workshop. */
 export const shortLink: Metres = 0.04;
+
+/** Diameters the heat formulas take, in m. */
+export const diameterRange = { from: 0.05e-3, to: 2e-3 } as const;
+
+/** Room temperatures the heat formulas take, in K. */
+export const roomRange = { from: 233, to: 333 } as const;
 
 /** What is wrong with a set-up that came from outside. */
 export type SetupProblem =
@@ -70,7 +76,6 @@ export function withLength(setup: Setup, length: Metres): Setup {
 /** Every problem in a set-up that came from outside, none when it can be solved. */
 export function validateSetup({ supply, wire, leads, room }: Setup): readonly SetupProblem[] {
 	const { protection } = supply;
-	const coldest: Kelvin = 233;
 	const checks: readonly (readonly [SetupField, number | undefined, number, number])[] = [
 		['voltage', supply.openCircuitVoltage, 0, Infinity],
 		['internal-resistance', supply.internalResistance, 0, 100],
@@ -80,12 +85,12 @@ export function validateSetup({ supply, wire, leads, room }: Setup): readonly Se
 		['fuse', supply.fuse?.rating, 0.01, 100],
 		['capacity', supply.charge?.capacity, 1, 1e6],
 		['usable-fraction', supply.charge?.usableFraction, 0.01, 1],
-		['diameter', wire.diameter, 0.05e-3, 3e-3],
+		['diameter', wire.diameter, diameterRange.from, diameterRange.to],
 		['length', wire.length, 0.001, longestLength],
 		['emissivity', wire.emissivity, 0, 1],
 		['leads-resistance', leads.resistance, 0, 10],
 		['leads-rating', leads.rating, 0.1, 100],
-		['room-temperature', room.temperature, coldest, 333],
+		['room-temperature', room.temperature, roomRange.from, roomRange.to],
 		['pressure', room.pressure, 50_000, 110_000],
 		['draught', room.draught, 0, 5],
 	];

@@ -1,4 +1,4 @@
-import { withLength, type Setup } from './setup.ts';
+import { diameterRange, roomRange, withLength, type Setup } from './setup.ts';
 
 /** A set-up with the one thing that is no part of it: how much more heat the wire loses than reckoned. */
 export interface Model {
@@ -17,6 +17,8 @@ export interface UncertainInput {
 	readonly standardUncertainty: number;
 	readonly value: number;
 	readonly shape: 'rectangular' | 'normal';
+	/** ends of what the formulas take; a shift stops there */
+	readonly range: { readonly from: number; readonly to: number };
 	readonly shifted: (model: Model, by: number) => Model;
 }
 
@@ -46,26 +48,28 @@ export function uncertainInputs(setup: Setup): readonly UncertainInput[] {
 	const { resistivity, emissivity } = wire.material;
 	const { min, max, value } = emissivity.oxidised;
 	const limit = supply.protection.kind === 'holds' ? supply.protection.limit : 0;
+	const free = { from: -Infinity, to: Infinity };
 	const inputs: readonly UncertainInput[] = [
-		limited('resistance-per-metre', 1, resistivity.tolerance, (model, by) => withResistivity(model, 1 + by)),
-		limited('diameter', wire.diameter, usualLimits.diameter * wire.diameter, withDiameter),
-		limited('emissivity', wire.emissivity ?? value, (max - min) / 2, (model, by) =>
-			withWire(model, { emissivity: Math.min(1, Math.max(0, (wire.emissivity ?? value) + by)) }),
+		limited('resistance-per-metre', 1, resistivity.tolerance, free, (model, by) => withResistivity(model, 1 + by)),
+		limited('diameter', wire.diameter, usualLimits.diameter * wire.diameter, diameterRange, withDiameter),
+		limited('emissivity', wire.emissivity ?? value, (max - min) / 2, { from: 0, to: 1 }, (model, by) =>
+			withWire(model, { emissivity: (wire.emissivity ?? value) + by }),
 		),
 		{
 			name: 'heat-model',
 			value: 1,
 			standardUncertainty: heatModelUncertainty,
 			shape: 'normal',
+			range: { from: 0.5, to: 2 },
 			shifted: (model, by) => ({ ...model, heatFactor: model.heatFactor + by }),
 		},
-		limited('voltage', supply.openCircuitVoltage, usualLimits.voltage * supply.openCircuitVoltage, withVoltage),
-		limited('current-limit', limit, usualLimits.currentLimit * limit, withCurrentLimit),
-		limited('length', wire.length, usualLimits.length, ({ setup: of, ...model }, by) => ({
+		limited('voltage', supply.openCircuitVoltage, usualLimits.voltage * supply.openCircuitVoltage, free, withVoltage),
+		limited('current-limit', limit, usualLimits.currentLimit * limit, free, withCurrentLimit),
+		limited('length', wire.length, usualLimits.length, { from: 1e-4, to: Infinity }, ({ setup: of, ...model }, by) => ({
 			...model,
 			setup: withLength(of, of.wire.length + by),
 		})),
-		limited('room', room.temperature, usualLimits.room, (model, by) => ({
+		limited('room', room.temperature, usualLimits.room, roomRange, (model, by) => ({
 			...model,
 			setup: { ...model.setup, room: { ...model.setup.room, temperature: model.setup.room.temperature + by } },
 		})),
@@ -73,8 +77,19 @@ export function uncertainInputs(setup: Setup): readonly UncertainInput[] {
 	return inputs.filter(({ standardUncertainty }) => standardUncertainty > 0);
 }
 
-function limited(name: InputName, value: number, limit: number, shifted: UncertainInput['shifted']): UncertainInput {
-	return { name, value, standardUncertainty: rectangular(limit), shape: 'rectangular', shifted };
+/** A shift cut off where it would leave the range of its input. */
+export function withinRange({ value, range }: UncertainInput, by: number): number {
+	return Math.min(range.to - value, Math.max(range.from - value, by));
+}
+
+function limited(
+	name: InputName,
+	value: number,
+	limit: number,
+	range: UncertainInput['range'],
+	shifted: UncertainInput['shifted'],
+): UncertainInput {
+	return { name, value, standardUncertainty: rectangular(limit), shape: 'rectangular', range, shifted };
 }
 
 function withWire(model: Model, change: Partial<Setup['wire']>): Model {

@@ -3,7 +3,7 @@ import type { Amperes, Kelvin, Metres, Watts } from '#core/quantity/unit.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
 import { operatingPoint } from './operating-point.ts';
 import { seriesResistanceOf, type Setup } from './setup.ts';
-import { uncertainInputs, type InputName, type Model, type UncertainInput } from './uncertain-input.ts';
+import { uncertainInputs, withinRange, type InputName, type Model, type UncertainInput } from './uncertain-input.ts';
 
 /** A predicted value with its uncertainty; the unit is that of the quantity. */
 export interface Uncertain {
@@ -32,7 +32,7 @@ export interface PredictionUncertainty {
 	readonly current: Uncertain;
 	/** in the wire, in W */
 	readonly power: Uncertain;
-	/** the length that gives just the predicted temperature, in m; null while the supply holds its limit */
+	/** the length that gives just the predicted temperature, in m; null while the supply holds its limit or the wire stays cold */
 	readonly neededLength: Uncertain | null;
 }
 
@@ -61,7 +61,8 @@ export function predictionUncertainty(setup: Setup): PredictionUncertainty | nul
 	});
 	if (temperature === undefined || flowing === undefined || power === undefined) throw new RangeError('no result');
 	const others = inputs.filter(({ name }) => name !== 'length');
-	const [neededLength] = isHeld ? [] : combine(model, others, (m) => [lengthFor(m, temperature.value)]);
+	const isCold = temperature.value < setup.room.temperature + 5;
+	const [neededLength] = isHeld || isCold ? [] : combine(model, others, (m) => [lengthFor(m, temperature.value)]);
 	return { temperature, current: flowing, power, neededLength: neededLength ?? null };
 }
 
@@ -109,16 +110,24 @@ function combine(
 	inputs: readonly UncertainInput[],
 	solve: (model: Model) => readonly number[],
 ): readonly Uncertain[] {
-	const shifts = inputs.map((input) => ({
-		input,
-		up: solve(input.shifted(model, input.standardUncertainty)),
-		down: solve(input.shifted(model, -input.standardUncertainty)),
-	}));
+	const shifts = inputs.map((input) => {
+		const [upBy, downBy] = [
+			withinRange(input, input.standardUncertainty),
+			withinRange(input, -input.standardUncertainty),
+		];
+		return {
+			input,
+			up: solve(input.shifted(model, upBy)),
+			down: solve(input.shifted(model, downBy)),
+			width: upBy - downBy,
+		};
+	});
 	return solve(model).map((value, index) => {
-		const rows = shifts.map(({ input, up, down }) => ({
+		const rows = shifts.map(({ input, up, down, width }) => ({
 			input: input.name,
 			standardUncertainty: input.standardUncertainty,
-			contribution: ((up[index] ?? NaN) - (down[index] ?? NaN)) / 2,
+			// the slope times u: half the difference, unless the end of a range cut one shift off
+			contribution: (((up[index] ?? NaN) - (down[index] ?? NaN)) * input.standardUncertainty) / width,
 		}));
 		const variance = rows.reduce((sum, { contribution }) => sum + contribution ** 2, 0);
 		const standardUncertainty = Math.sqrt(variance);
