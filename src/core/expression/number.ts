@@ -82,7 +82,10 @@ function readMantissa(
 	const marks = written.replace(/\d/gu, '');
 	if (marks.length === 0) return plain(written, span);
 	// a mark with nothing behind it ends a sentence unless the text runs on: "5." is 5
-	if (/[.,]$/u.test(written)) return plain(written.slice(0, -1), { start, end: span.end - 1 });
+	if (/[.,]$/u.test(written)) {
+		const isInFormula = /^\s?[-+*/×÷=^)]/u.test(text.slice(span.end, span.end + 2));
+		return plain(written.slice(0, -1), { start, end: isInFormula ? span.end : span.end - 1 });
+	}
 	if (marks.length > 1) return readManyMarks(written, span);
 	if (marks !== decimalSign && /^[1-9]\d{0,2}[.,]\d{3}$/u.test(written)) {
 		const group = plain(written.replace(/[.,]/u, ''), span);

@@ -1,5 +1,5 @@
 import { fail, succeed, type Outcome, type Span } from '#core/outcome.ts';
-import type { BinaryKind, Expression, Vocabulary } from './expression.ts';
+import { symbolsIn, type BinaryKind, type Expression, type Vocabulary } from './expression.ts';
 import { normalise, tokenise, type Operator, type Token } from './token.ts';
 import { readUnit } from './unit-name.ts';
 
@@ -108,7 +108,8 @@ export class Parser {
 			this.#at = mark;
 			return base;
 		}
-		return this.#withUnit(join('power', base, exponent));
+		const power = join('power', base, exponent);
+		return symbolsIn(base).length > 0 ? power : this.#withUnit(power);
 	}
 
 	#primary(): Expression | undefined {
@@ -177,7 +178,9 @@ export class Parser {
 			const close = this.#tokens[this.#at];
 			if (!this.#operator(')') || !close) return this.#refuse({ code: 'bracket-open', span: open });
 			this.#at += 1;
-			return this.#withUnit({ ...inner, span: { start: open.start, end: close.span.end } });
+			const whole: Expression = { ...inner, span: { start: open.start, end: close.span.end } };
+			// (12/2.5) R is in ohms, (V/I) R is a product
+			return symbolsIn(inner).length > 0 ? whole : this.#withUnit(whole);
 		});
 	}
 
