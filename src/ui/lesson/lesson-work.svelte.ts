@@ -58,13 +58,16 @@ export class LessonWork {
 		return this.#record.chosen[question];
 	}
 
+	/** Takes an answer, which must be handed over afresh; a locked prediction stays as it is. */
 	choose(question: string, choice: string): void {
+		if (question === 'predict' && this.isPredicted) return;
 		this.#record.chosen[question] = choice;
 		this.#record.judged = this.#record.judged.filter((name) => name !== question);
 		this.#keep();
 	}
 
 	beSure(sureness: Sureness): void {
+		if (this.isPredicted) return;
 		this.#record.sureness = sureness;
 		this.#keep();
 	}

@@ -79,8 +79,12 @@ export const lesson = {
 		chart: 'Current against resistance on a held voltage',
 		chartSummary: (voltage: string) =>
 			`On ${voltage} held, twice the ohms let half the amperes through: 3 Ω passes 4 A, 6 Ω passes 2 A.`,
-		worked: 'worked out, I = V/R',
+		chartEmpty: 'No readings yet. Each reading becomes a point here.',
+		chartPoints: (count: number) => (count === 1 ? '1 reading noted.' : `${count} readings noted.`),
+		axis: { resistance: 'resistance', current: 'current' },
+		worked: (voltage: string) => `worked out for ${voltage}`,
 		measured: 'measured',
+		wished: 'wished',
 	},
 	length: {
 		setting: (supply: string, reel: string, diameter: string) =>
@@ -131,6 +135,7 @@ export const lesson = {
 		drawing: (length: string) => `Wire along a rule in millimetres, one square 10 mm. The clip stands at ${length}.`,
 		chart: 'Reading against length',
 		chartEmpty: 'No points yet. Note readings at several lengths.',
+		axis: { length: 'length', reading: 'reading' },
 		points: 'noted readings',
 		line: 'straight line through them',
 		pointsSummary: (count: number) => `${count} readings noted, from short to long.`,
