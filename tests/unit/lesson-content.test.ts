@@ -35,10 +35,12 @@ function reckoned(sample: LessonSample): number {
 	return (1000 * (sample.reading - sample.leads)) / sample.resistancePerMetre;
 }
 
-test.each(lessons.flatMap(({ slug, worked }) => [
-	{ slug, which: 'worked', sample: worked.example.sample, rows: worked.example.rows },
-	{ slug, which: 'half-worked', sample: worked.half.sample, rows: worked.half.rows },
-]))('the $which example of $slug prints what the core reckons', ({ sample, rows }) => {
+test.each(
+	lessons.flatMap(({ slug, worked }) => [
+		{ slug, which: 'worked', sample: worked.example.sample, rows: worked.example.rows },
+		{ slug, which: 'half-worked', sample: worked.half.sample, rows: worked.half.rows },
+	]),
+)('the $which example of $slug prints what the core reckons', ({ sample, rows }) => {
 	const result = sample.kind === 'ohm' ? sample.resistance : sample.lengthMillimetres;
 	expect(printed(reckoned(sample))).toBe(result);
 	const figures = sample.kind === 'ohm' ? result.toFixed(2) : String(result);

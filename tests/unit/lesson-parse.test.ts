@@ -73,7 +73,7 @@ test('a formula with the voltage is set with V and with U', () => {
 });
 
 test('a formula without the voltage is set once', () => {
-	expect(typeset('$\\ell = R/R\'$')).not.toContain('letter-u');
+	expect(typeset("$\\ell = R/R'$")).not.toContain('letter-u');
 });
 
 test('a formula that cannot be set stops with its fault', () => {
