@@ -71,8 +71,8 @@ export function solveWish(setup: Setup, wish: Wish): Outcome<Solution, WishProbl
 		return fail({ code: 'over-24-volts', voltage: openCircuitVoltage, most: highestVoltage });
 	}
 	if (!(openCircuitVoltage > 0)) return fail({ code: 'no-voltage' });
-	// beyond any workshop, but still a number to reckon with
-	const length = wishedLength(setup, { ...wish, value: Math.min(wish.value, 1e9) });
+	// beyond any workshop at both ends, but still a number to reckon with
+	const length = wishedLength(setup, { ...wish, value: Math.min(1e9, Math.max(1e-9, wish.value)) });
 	if (!length.ok) return length;
 	if (length.value < shortestLength) return fail({ code: 'too-short', length: length.value, least: shortestLength });
 	if (length.value > longestLength) return fail({ code: 'too-long', length: length.value, most: longestLength });

@@ -64,7 +64,7 @@ it('any set-up without a problem settles to finite numbers and is cautioned abou
 			const cautions = cautionsFor(setup, p);
 			if (p.current > 0 && p.temperature > 320) expect(cautions.length).toBeGreaterThan(0);
 		}),
-		{ numRuns: 400 },
+		{ numRuns: 250 },
 	);
 });
 
@@ -80,7 +80,7 @@ it('any wish on any set-up is fulfilled or refused with a reason', () => {
 			expect(outcome.value.length).toBeLessThanOrEqual(50);
 			expect(isFinite([outcome.value.resistanceHot, outcome.value.temperature])).toBe(true);
 		}),
-		{ numRuns: 600 },
+		{ numRuns: 300 },
 	);
 });
 
@@ -93,6 +93,6 @@ it('any prediction has a finite uncertainty or none', () => {
 			expect(isFinite([temperature, current, power].map((u) => u.standardUncertainty))).toBe(true);
 			expect(temperature.standardUncertainty).toBeGreaterThan(0);
 		}),
-		{ numRuns: 150 },
+		{ numRuns: 80 },
 	);
 });

@@ -110,6 +110,23 @@ describe('any set-up', () => {
 	});
 });
 
+it('gives a fulfilled wish for a temperature, and the cold resistance of any length, back', () => {
+	let fulfilled = 0;
+	fc.assert(
+		fc.property(setups, between(320, 1200), (setup, value) => {
+			const outcome = solveWish(setup, { kind: 'temperature', value });
+			if (!outcome.ok || outcome.value.point.current === 0) return;
+			fulfilled += 1;
+			expect(outcome.value.temperature).toBeCloseTo(value, 2);
+			const cold = { kind: 'cold-resistance', value: outcome.value.resistanceCold } as const;
+			const again = solveWish(setup, cold);
+			expect(again.ok ? again.value.length / outcome.value.length : 0).toBeCloseTo(1, 9);
+		}),
+		{ numRuns: 300 },
+	);
+	expect(fulfilled).toBeGreaterThan(20);
+});
+
 it('a wire of constant resistance obeys I = U/(Ri + R) exactly', () => {
 	const constantan = materials['cuni-44'];
 	const ratio = constantan.resistanceRatio.ratio.map(() => 1);

@@ -49,6 +49,14 @@ describe('a fuse', () => {
 		expect(point.facts).toMatchObject([{ code: 'fuse-opened-by', cause: 'hot-current', within: 0.02 }]);
 	});
 
+	it('opens by the cold current of a metal that resists little until it is hot', () => {
+		const supply = { ...supplies.sealedLead, openCircuitVoltage: 11, fuse: { rating: 2.5 } };
+		const steel = { material: materials['soft-steel'], diameter: 0.4e-3, length: 1 };
+		const point = operatingPoint(setupWith({ supply, wire: steel }));
+		expect(point.askedCurrent).toBeLessThan(2.1 * 2.5);
+		expect(point.facts).toMatchObject([{ code: 'fuse-opened-by', cause: 'inrush', within: 0.3 }]);
+	});
+
 	it('may hold one and a half times its rating', () => {
 		const point = operatingPoint(setupWith({ supply: supplies.fourAA, wire: { ...reel40, length: 0.06 } }));
 		expect(point.state).toBe('on');
