@@ -58,8 +58,7 @@ export function benchChart(
 	const write = (value: number) => `${writeNumber(value, quantity === 'temperature' ? { decimals: 0 } : {})} ${unit}`;
 	const x: ChartAxis = { letter: 'ℓ', name: words.length, unit: 'mm', max: end * 1000, write: writeLength };
 	const y: ChartAxis = { letter, name: words[quantity], unit, max: roundedUp(most * 1.05), write };
-	const bands: readonly ChartBand[] =
-		forbidden < 0 ? [] : [{ from: 0, to: (allowed[0]?.length ?? end) * 1000, label: words.forbidden }];
+	const bands = bandsOf(points, forbidden, end);
 	const noted = bench.log.filter((reading) => reading.bench === bench.benchKey);
 	return {
 		view: {
@@ -94,6 +93,18 @@ export function benchChart(
 
 function writeLength(value: number): string {
 	return `${writeNumber(value, { decimals: 0 })} mm`;
+}
+
+/** Lengths that are refused or stop the supply, then lengths at which it holds its limit. */
+function bandsOf(points: readonly SweepPoint[], forbidden: number, end: number): readonly ChartBand[] {
+	const startOf = (index: number) => (index < 0 ? 0 : (points[index]?.length ?? end) * 1000);
+	const held = points.findLastIndex(({ state }) => state === 'holding-limit');
+	const bands: ChartBand[] = [];
+	if (forbidden >= 0) bands.push({ from: 0, to: startOf(forbidden + 1), label: words.forbidden });
+	if (held > forbidden) {
+		bands.push({ from: forbidden < 0 ? 0 : startOf(forbidden + 1), to: startOf(held + 1), label: words.held });
+	}
+	return bands;
 }
 
 /** Index of the longest wire that is over a limit: too hot, or the supply acts; −1 when none is. */

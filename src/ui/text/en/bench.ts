@@ -229,6 +229,7 @@ export const bench = {
 		curveLive: 'worked out, supply on',
 		noted: 'noted',
 		forbidden: 'over a limit',
+		held: 'supply at its limit',
 		falls: (from: string, to: string, fromLength: string, toLength: string) =>
 			`Falls from ${from} to ${to} as the length grows from ${fromLength} to ${toLength}.`,
 		rises: (from: string, to: string, fromLength: string, toLength: string) =>
