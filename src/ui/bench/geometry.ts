@@ -44,7 +44,7 @@ export function geometryOf(frame: Frame, view: ViewStep, length: Metres): Geomet
 		right,
 		tileTop: 12,
 		tileBottom: ruleTop - 8,
-		wireHeight: frame.height < 230 ? 58 : 70,
+		wireHeight: frame.height < 240 ? 56 : 70,
 		ruleTop,
 		square: perMillimetre * 10 >= 5 ? 10 : 50,
 		isBroken,

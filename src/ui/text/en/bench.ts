@@ -49,8 +49,9 @@ export const bench = {
 		viewOf: (millimetres: number) => `${millimetres} mm`,
 	},
 	clip: {
-		label: 'Move the clip',
-		step: (millimetres: number) => `${millimetres > 0 ? '+' : '−'}${Math.abs(millimetres)} mm`,
+		label: 'Move the clip by, in mm',
+		step: (millimetres: number) => `${millimetres > 0 ? '+' : '−'}${Math.abs(millimetres)}`,
+		unit: ' mm',
 	},
 	meters: {
 		posts: 'across the posts',
