@@ -72,3 +72,13 @@ test('an address that leads nowhere names the next act', async ({ page }) => {
 	await page.locator('main').getByRole('link', { name: 'Front page' }).click();
 	await expect(page.getByRole('heading', { level: 1, name: /heated wire/ })).toBeVisible();
 });
+
+test('the front page offers to carry on where a lesson was left', async ({ page }) => {
+	await page.goto('/');
+	const lessons = page.getByRole('region', { name: 'Lessons' });
+	await lessons.getByRole('link', { name: /^Begin with lesson/ }).click();
+	await page.getByRole('button', { name: /^Next part: 2/ }).click();
+	await page.goto('/');
+	await expect(lessons.getByRole('link', { name: /^Carry on: lesson \d+, part 2$/ })).toBeVisible();
+	await expect(lessons.getByText('begun')).toBeVisible();
+});

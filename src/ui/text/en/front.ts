@@ -19,7 +19,9 @@ export const front = {
 	heading: 'Ohm’s law through a heated wire',
 	purpose: 'Choose a wire, work out its current by Ohm’s law, and know how hot it gets before you switch on.',
 	lessons: 'Lessons',
-	carryOn: (number: number, title: string) => `Carry on: lesson ${number}, ${title}`,
+	begin: (number: number) => `Begin with lesson ${number}`,
+	carryOn: (number: number, part: number) => `Carry on: lesson ${number}, part ${part}`,
+	bench: { link: 'The bench', after: ' is for wires and supplies of your own.' },
 	wire: {
 		title: 'One wire, one slider',
 		what: (designation: string, diameter: string, length: string) =>
