@@ -21,8 +21,11 @@ export interface WrittenQuantity {
 	readonly text: string;
 }
 
-/** Between a number and its unit, and between groups of three digits: a narrow no-break space. */
+/** Between groups of three digits: a narrow no-break space. */
 export const narrowSpace = '\u202F';
+
+/** Between a number and its unit: a no-break space of full width, as the narrow one nearly vanishes in our text face. */
+export const unitSpace = '\u00A0';
 
 /** Prefixes tried for each unit, with the smallest number they are written for. */
 const choices: Readonly<Record<string, readonly (readonly [symbol: string, from: number])[]>> = {
@@ -87,7 +90,7 @@ export function quantityParts(value: number, unit: string, options: WriteOptions
 	const chosen = options.keepUnit === true ? symbol : suitedUnit(value, symbol, figures);
 	const { factor, zero } = unitOf(chosen);
 	const number = writeNumber(clean((value - zero) / factor), options);
-	return { number, unit: chosen, text: `${number}${narrowSpace}${chosen}` };
+	return { number, unit: chosen, text: `${number}${unitSpace}${chosen}` };
 }
 
 function suitedUnit(value: number, symbol: string, figures: number): string {

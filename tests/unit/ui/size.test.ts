@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { nearestGauge, writeLength, writeThickness } from '#ui/formula/size.ts';
 
 test('lengths are written in the unit chosen', () => {
-	expect(writeLength(0.3, { lengthUnit: 'mm' })).toBe('300\u202Fmm');
-	expect(writeLength(0.254, { lengthUnit: 'inch' })).toBe('10.0\u202Fin');
+	expect(writeLength(0.3, { lengthUnit: 'mm' })).toBe('300\u00A0mm');
+	expect(writeLength(0.254, { lengthUnit: 'inch' })).toBe('10.0\u00A0in');
 });
 
 // diameters as gauge tables print them (ASTM B258, BS 3737), in inches, from memory
@@ -19,6 +19,6 @@ test.each([
 });
 
 test('a thickness keeps its millimetres and names the nearest gauge', () => {
-	expect(writeThickness(0.0004, { gauge: 'mm' })).toBe('0.400\u202Fmm');
-	expect(writeThickness(0.0004, { gauge: 'awg' })).toBe('0.400\u202Fmm (nearest AWG 26)');
+	expect(writeThickness(0.0004, { gauge: 'mm' })).toBe('0.400\u00A0mm');
+	expect(writeThickness(0.0004, { gauge: 'awg' })).toBe('0.400\u00A0mm (nearest AWG 26)');
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { quantityParts, writeNumber, writeQuantity, type WriteOptions } from '#core/quantity/write.ts';
 
 function written(value: number, unit: string, options?: WriteOptions): string {
-	return writeQuantity(value, unit, options).replaceAll('\u202F', '_');
+	return writeQuantity(value, unit, options).replaceAll(/[\u202F\u00A0]/g, '_');
 }
 
 describe('quantities are written with three figures and the prefix that suits', () => {
@@ -37,7 +37,7 @@ describe('quantities are written with three figures and the prefix that suits', 
 	});
 
 	test('number and unit come apart for typesetting', () => {
-		expect(quantityParts(0.554, 'm')).toEqual({ number: '554', unit: 'mm', text: '554\u202Fmm' });
+		expect(quantityParts(0.554, 'm')).toEqual({ number: '554', unit: 'mm', text: '554\u00A0mm' });
 	});
 
 	test('long numbers are grouped from five digits on, and very large or small ones get a power of ten', () => {
