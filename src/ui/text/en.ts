@@ -1,6 +1,7 @@
 import { bench } from './en/bench.ts';
 import { caution } from './en/caution.ts';
 import { chart } from './en/chart.ts';
+import { checks } from './en/checks.ts';
 import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
 import { lesson } from './en/lesson.ts';
@@ -15,6 +16,7 @@ export const text = {
 	bench,
 	caution,
 	chart,
+	checks,
 	front,
 	gallery,
 	lesson,
