@@ -95,7 +95,7 @@ test('the readings that lesson 3 tells are those of its bench', () => {
 		{ current: 5, voltage: 7.5, isHoldingLimit: true },
 	]);
 	const quartered = third.predict.choices.find(({ id }) => id === 'quartered');
-	expect(quartered && 'bench' in quartered && quartered.bench).toMatch(/8 A.*5 A.*7\.5 V/);
+	expect(quartered && 'bench' in quartered && quartered.bench).toMatch(/8\sA.*5\sA.*7\.5\sV/);
 });
 
 test('554 mm of the wire in lesson 4 reads 5.1 Ω through its leads', () => {

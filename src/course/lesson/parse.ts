@@ -27,7 +27,7 @@ export function parseLesson(source: string, file: string, typeset: Typesetter): 
 	if (folder === null) return fail(problem('folder-name', 1, 1, file));
 	const parts = /^---\n([\s\S]*?\n)---\n([\s\S]*)$/.exec(source.replaceAll('\r\n', '\n'));
 	if (parts === null) return fail(problem('front-matter-missing', 1, 1, ''));
-	const [, front = '', prose = ''] = parts;
+	const [front, prose] = [kept(parts[1]), kept(parts[2])];
 
 	const lines = new LineCounter();
 	const document = parseDocument(front, { lineCounter: lines });
@@ -50,6 +50,11 @@ export function parseLesson(source: string, file: string, typeset: Typesetter): 
 		return problem('schema', ...place(offsetOf(document, keys)), issue.message, keys.join('.'));
 	});
 	return fail(...schemaProblems, ...proseProblems);
+}
+
+/** The same text with a number and its unit kept on one line; offsets stay as they are. */
+function kept(text = ''): string {
+	return text.replaceAll(/(?<=\d) (?=(?:[mk]?[VAΩW]|m|mm|min|s|°C)(?![\p{L}\d]))/gu, '\u00a0');
 }
 
 function setProse(prose: string, typeset: Typesetter): Outcome<string, string> {

@@ -85,6 +85,7 @@ export const lesson = {
 		worked: (voltage: string) => `worked out for ${voltage}`,
 		measured: 'measured',
 		wished: 'wished',
+		limit: 'limit of the supply',
 	},
 	length: {
 		setting: (supply: string, reel: string, diameter: string) =>
