@@ -5,6 +5,8 @@ import { checks } from './en/checks.ts';
 import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
 import { lesson } from './en/lesson.ts';
+import { marking } from './en/marking.ts';
+import { markingPage, practice } from './en/practice.ts';
 import { primitive } from './en/primitive.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
@@ -20,6 +22,9 @@ export const text = {
 	front,
 	gallery,
 	lesson,
+	marking,
+	markingPage,
+	practice,
 	primitive,
 	settings,
 	shell,
