@@ -22,8 +22,11 @@ export interface JobResult {
 
 const keptSchema = v.object({
 	text: v.fallback(v.string(), ''),
-	choice: v.fallback(v.string(), ''),
-	marked: v.fallback(v.string(), ''),
+	choices: v.fallback(v.record(v.string(), v.string()), {}),
+	marked: v.fallback(v.object({ text: v.string(), choices: v.record(v.string(), v.string()) }), {
+		text: '',
+		choices: {},
+	}),
 	tries: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
 	rung: v.fallback(v.picklist([0, 1, 2, 3, 4]), 0),
 	isHelped: v.fallback(v.boolean(), false),
@@ -32,6 +35,14 @@ const keptSchema = v.object({
 const nextRung = { 0: 1, 1: 2, 2: 3, 3: 4, 4: 4 } as const satisfies Record<Rung, Rung>;
 const hintWaitMs = 10_000;
 export const twinAfterTries = 3;
+
+/** Everything that is handed to the marking. */
+interface Answer {
+	readonly text: string;
+	readonly choices: Readonly<Record<string, string>>;
+}
+
+const nothing: Answer = { text: '', choices: {} };
 
 interface Job {
 	readonly exercise: Exercise;
@@ -42,15 +53,15 @@ interface Job {
 /** One learner at one job: what is typed, how it was marked, which hints are open. */
 export class Attempt {
 	text = $state('');
-	/** words of a choice taken from the list; they are marked as if typed on a last line */
-	choice = $state('');
+	/** options taken from a list, by step */
+	choices = $state.raw<Readonly<Record<string, string>>>({});
 	tries = $state(0);
 	rung = $state<Rung>(0);
 	isNextRungOpen = $state(true);
 	isHelped = $state(false);
 	marking = $state.raw<Marking>();
 	/** the whole text that was marked last */
-	#marked = $state('');
+	#marked = $state.raw<Answer>(nothing);
 	#wait: ReturnType<typeof setTimeout> | undefined;
 	readonly #job: () => Job;
 	readonly #options: () => MarkOptions;
@@ -67,10 +78,9 @@ export class Attempt {
 		this.#key = outside.key;
 	}
 
-	/** everything that is handed to the marking */
-	readonly whole = $derived(this.choice === '' ? this.text : `${this.text}\n${this.choice}`);
-	readonly isEmpty = $derived(this.whole.trim() === '');
-	readonly isUnchanged = $derived(this.marking !== undefined && this.whole === this.#marked);
+	readonly #whole: Answer = $derived({ text: this.text, choices: this.choices });
+	readonly isEmpty = $derived(this.text.trim() === '' && Object.keys(this.choices).length === 0);
+	readonly isUnchanged = $derived(this.marking !== undefined && isSame(this.#whole, this.#marked));
 	readonly isTwinOpen = $derived(this.rung === 4 || (this.tries >= twinAfterTries && this.marking?.isRight !== true));
 	readonly state: AnswerState = $derived.by(() => {
 		if (this.marking === undefined) return 'not-tried';
@@ -83,14 +93,14 @@ export class Attempt {
 		return answer && consequenceOf(exercise, variant, answer, cupboard);
 	});
 	/** the text as it is understood while it is typed */
-	readonly reading: Marking | undefined = $derived.by(() => (this.isEmpty ? undefined : this.#judge(this.whole)));
+	readonly reading: Marking | undefined = $derived.by(() => (this.isEmpty ? undefined : this.#judge(this.#whole)));
 
 	/** Marks what is written; nothing happens when it is empty or the same as last time. */
 	mark(): JobResult | undefined {
 		if (this.isEmpty || this.isUnchanged) return undefined;
-		const marking = this.#judge(this.whole);
+		const marking = this.#judge(this.#whole);
 		this.marking = marking;
-		this.#marked = this.whole;
+		this.#marked = this.#whole;
 		if (marking.questions.length === 0) {
 			this.tries += 1;
 			this.#openNextRung();
@@ -100,6 +110,12 @@ export class Attempt {
 		if (marking.questions.length > 0) return undefined;
 		const { exercise, variant } = this.#job();
 		return { exercise: exercise.id, seed: variant.seed, state: this.state, tries: this.tries, marking };
+	}
+
+	/** Takes an option from a list. */
+	choose(step: string, option: string): void {
+		this.choices = { ...this.choices, [step]: option };
+		this.keep();
 	}
 
 	/** Writes the number that was meant in place of one that can be read two ways. */
@@ -125,11 +141,11 @@ export class Attempt {
 		const kept = readKept(this.#drafts().read(this.#key()));
 		if (!kept) return;
 		this.text = kept.text;
-		this.choice = kept.choice;
+		this.choices = kept.choices;
 		this.tries = kept.tries;
 		this.rung = kept.rung;
 		this.isHelped = kept.isHelped;
-		if (kept.tries > 0 && kept.marked !== '') {
+		if (kept.tries > 0) {
 			this.#marked = kept.marked;
 			this.marking = this.#judge(kept.marked);
 		}
@@ -137,8 +153,8 @@ export class Attempt {
 
 	/** Keeps everything typed on this device. */
 	keep(): void {
-		const { text, choice, tries, rung, isHelped } = this;
-		const kept = { text, choice, marked: this.#marked, tries, rung, isHelped };
+		const { text, choices, tries, rung, isHelped } = this;
+		const kept = { text, choices, marked: this.#marked, tries, rung, isHelped };
 		this.#drafts().write(this.#key(), JSON.stringify(kept));
 	}
 
@@ -147,15 +163,20 @@ export class Attempt {
 		clearTimeout(this.#wait);
 	}
 
-	#judge(text: string): Marking {
+	#judge({ text, choices }: Answer): Marking {
 		const { exercise, variant } = this.#job();
-		return markAnswer(exercise, variant, text, this.#options());
+		return markAnswer(exercise, variant, text, { ...this.#options(), choices });
 	}
 
 	#openNextRung(): void {
 		clearTimeout(this.#wait);
 		this.isNextRungOpen = true;
 	}
+}
+
+function isSame(a: Answer, b: Answer): boolean {
+	const steps = new Set([...Object.keys(a.choices), ...Object.keys(b.choices)]);
+	return a.text === b.text && [...steps].every((step) => a.choices[step] === b.choices[step]);
 }
 
 function readKept(text: string | undefined): v.InferOutput<typeof keptSchema> | undefined {

@@ -2,10 +2,10 @@ import { error } from '@sveltejs/kit';
 import { allExercises, allSets, theCupboard } from '#course/practice/library.server.ts';
 import type { EntryGenerator, PageServerLoad } from './$types.js';
 
-export const entries: EntryGenerator = () => allSets().map(({ id }) => ({ set: id }));
+export const entries: EntryGenerator = () => allSets().map(({ id }) => ({ set: id.toLowerCase() }));
 
 export const load: PageServerLoad = ({ params }) => {
-	const set = allSets().find(({ id }) => id === params.set);
+	const set = allSets().find(({ id }) => id.toLowerCase() === params.set);
 	if (!set) error(404);
 	const pool = allExercises()
 		.filter(({ exercise }) => set.from.includes(exercise.id))

@@ -405,7 +405,6 @@ export const marking = {
 		tooLong: 'Only the first part of this long text was read.',
 		relationOnly: 'A relation alone is not marked. Put your numbers in.',
 		tooManyFigures: 'Two or three figures would do.',
-		unitInWorking: (unit: string) => `A unit in the working, ${unit}, does not fit. It costs nothing.`,
 		runOn: 'One equals sign joins two unequal things. It costs nothing; a new line is clearer.',
 		workingNotShown: 'Right. Next time show how.',
 		impossible: (value: string) => `${value} cannot be. Look at it once more.`,

@@ -78,7 +78,7 @@ export const practice = {
 	},
 	bench: {
 		title: 'Try it on the bench',
-		link: 'Set up the bench with these numbers',
+		link: (reel: string) => `Set up the bench with this number, on reel ${reel}`,
 		loop: (resistance: string, current: string, voltage: string) =>
 			`${resistance} on ${voltage} lets ${current} through.`,
 		wished: (wished: string) => `Wanted were ${wished}.`,
