@@ -3,7 +3,7 @@ import { narrowSpace, writeNumber } from '#core/quantity/write.ts';
 
 /** One element of set mathematics as plain data; the component turns it into MathML, so nothing typed becomes markup. */
 export type MathNode =
-	| { readonly tag: 'letter' | 'number' | 'sign' | 'unit'; readonly text: string }
+	| { readonly tag: 'letter' | 'number' | 'sign' | 'unit' | 'space'; readonly text: string }
 	| { readonly tag: 'row' | 'fraction' | 'power' | 'index' | 'root'; readonly parts: readonly MathNode[] };
 
 export interface MathStyle {
@@ -32,7 +32,7 @@ export function fromExpression(node: Expression, style: MathStyle = plainStyle):
 		case 'symbol':
 			return symbolNode(node.name, style);
 		case 'in-unit':
-			return row(grip(node.operand, 4, style), sign(narrowSpace), unitNode(node.unit.text));
+			return row(grip(node.operand, 4, style), { tag: 'space', text: narrowSpace }, unitNode(node.unit.text));
 		case 'negative':
 			return row(sign('−'), grip(node.operand, 2, style));
 		case 'root':
