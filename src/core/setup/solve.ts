@@ -70,7 +70,7 @@ export function solveWish(setup: Setup, wish: Wish): Outcome<Solution, WishProbl
 	if (openCircuitVoltage > highestVoltage) {
 		return fail({ code: 'over-24-volts', voltage: openCircuitVoltage, most: highestVoltage });
 	}
-	if (!(openCircuitVoltage > 0)) return fail({ code: 'no-voltage' });
+	if (!(openCircuitVoltage > 1e-6)) return fail({ code: 'no-voltage' });
 	// beyond any workshop at both ends, but still a number to reckon with
 	const length = wishedLength(setup, { ...wish, value: Math.min(1e9, Math.max(1e-9, wish.value)) });
 	if (!length.ok) return length;

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { materialIds, materials } from '#core/material/materials.ts';
 import { cautionsFor } from '#core/setup/caution.ts';
 import { operatingPoint } from '#core/setup/operating-point.ts';
 import { validateSetup, type Setup } from '#core/setup/setup.ts';
 import { solveWish, type Wish } from '#core/setup/solve.ts';
 import { predictionUncertainty } from '#core/setup/uncertainty.ts';
+
+// each run evaluates a new heat curve
+vi.setConfig({ testTimeout: 30_000 });
 
 const ends = (min: number, max: number) => fc.oneof(fc.constantFrom(min, max), fc.double({ min, max, noNaN: true }));
 const protection = fc.oneof(
@@ -64,7 +67,7 @@ it('any set-up without a problem settles to finite numbers and is cautioned abou
 			const cautions = cautionsFor(setup, p);
 			if (p.current > 0 && p.temperature > 320) expect(cautions.length).toBeGreaterThan(0);
 		}),
-		{ numRuns: 250 },
+		{ numRuns: 150 },
 	);
 });
 
@@ -80,7 +83,7 @@ it('any wish on any set-up is fulfilled or refused with a reason', () => {
 			expect(outcome.value.length).toBeLessThanOrEqual(50);
 			expect(isFinite([outcome.value.resistanceHot, outcome.value.temperature])).toBe(true);
 		}),
-		{ numRuns: 300 },
+		{ numRuns: 200 },
 	);
 });
 

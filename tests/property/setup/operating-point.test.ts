@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { materials, materialIds } from '#core/material/materials.ts';
 import { heatCurve } from '#core/setup/heat-curve.ts';
 import { operatingPoint } from '#core/setup/operating-point.ts';
@@ -7,6 +7,8 @@ import type { Setup } from '#core/setup/setup.ts';
 import { solveWish } from '#core/setup/solve.ts';
 import { sweepLength } from '#core/setup/sweep.ts';
 import { stillRoom } from '#core/thermal/room.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const protection = fc.oneof(

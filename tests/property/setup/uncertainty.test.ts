@@ -1,8 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { drawnTemperature } from '#core/setup/draws.ts';
 import { predictionUncertainty } from '#core/setup/uncertainty.ts';
 import { setupWith, supplies, reel40 } from '#tests/support/shed.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const held = { ...supplies.benchSupply, protection: { kind: 'holds', limit: 2.5 } } as const;
 
