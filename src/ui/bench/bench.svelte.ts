@@ -15,9 +15,12 @@ import { refusalsOf, requiredChecks, type BenchCheck, type Refusal } from './ref
 import {
 	adjustableUpTo,
 	lengthRange,
+	materialOfReel,
 	meterOf,
 	setupOf,
+	sizeOfReel,
 	standardSettings,
+	typed,
 	type BenchSettings,
 	type BenchWish,
 	type WireSize,
@@ -172,8 +175,11 @@ export class Bench {
 		this.#turn({ currentLimit });
 	}
 
+	/** A typed reel starts as a copy of the one on the bench. */
 	chooseReel(reel: string): void {
-		this.#exchangeWire({ reel });
+		const found = this.cupboard.reels.find(({ id }) => id === this.settings.reel);
+		const isCopied = reel === typed && found !== undefined;
+		this.#exchangeWire(isCopied ? { reel, material: materialOfReel(found).id, size: sizeOfReel(found) } : { reel });
 	}
 
 	chooseMaterial(material: MaterialId): void {
