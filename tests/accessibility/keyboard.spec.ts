@@ -1,11 +1,12 @@
 import { expect, test } from '@playwright/test';
+import { openSettled } from '#tests/support/open-page.ts';
 import { routes } from '#tests/support/routes.ts';
 
 const mostStops = 250;
 
 for (const route of routes) {
 	test(`${route} shows where the keyboard is at every stop, and lets it out again`, async ({ page }) => {
-		await page.goto(route);
+		await openSettled(page, route);
 		const first = 'Skip to the work';
 		const hidden: string[] = [];
 		let stops = 0;

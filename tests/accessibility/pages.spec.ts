@@ -1,5 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { openSettled } from '#tests/support/open-page.ts';
 import { routes } from '#tests/support/routes.ts';
 
 const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -12,8 +13,7 @@ for (const route of routes) {
 				await page.setViewportSize({ width: 1920, height: 1080 });
 				await page.addInitScript(() => localStorage.setItem('ohm-to-ember:settings', '{"view":"wall"}'));
 			}
-			await page.goto(route);
-			await page.evaluate(() => document.fonts.ready.then(() => true));
+			await openSettled(page, route);
 			const { violations, passes } = await new AxeBuilder({ page }).withTags(levels).analyze();
 			expect(passes.length).toBeGreaterThan(5);
 			expect(violations.map(({ id, nodes }) => ({ id, places: nodes.map(({ target }) => target.join(' ')) }))).toEqual(
@@ -24,7 +24,7 @@ for (const route of routes) {
 
 	test(`${route} has a title, a description, one main heading and fits 320 px`, async ({ page }) => {
 		await page.setViewportSize({ width: 320, height: 640 });
-		await page.goto(route);
+		await openSettled(page, route);
 		await expect(page).toHaveTitle(/Ohm to Ember/);
 		expect((await page.locator('meta[name=description]').getAttribute('content'))?.length).toBeGreaterThan(20);
 		await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { openSettled } from '#tests/support/open-page.ts';
 import { fileNameOf, routes } from '#tests/support/routes.ts';
 
 const sizes = [
@@ -14,8 +15,7 @@ for (const route of routes) {
 			await page.setViewportSize(size);
 			for (const colorScheme of ['light', 'dark'] as const) {
 				await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-				await page.goto(route);
-				await page.evaluate(() => document.fonts.ready.then(() => true));
+				await openSettled(page, route);
 				const width = await page.evaluate(() => document.documentElement.scrollWidth);
 				expect(width).toBeLessThanOrEqual(size.width);
 				const path = `${output}/${fileNameOf(route)}-${size.width}-${colorScheme}.png`;
@@ -26,7 +26,7 @@ for (const route of routes) {
 
 	test(`${route} prints in black on white`, async ({ page }) => {
 		await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-		await page.goto(route);
+		await openSettled(page, route);
 		const colours = await page.evaluate(() => {
 			const { color, backgroundColor } = getComputedStyle(document.body);
 			return { color, backgroundColor };
