@@ -105,7 +105,8 @@ class Builder {
 		const [first, ...others] = relations;
 		if (texts.length === 0) this.#refuse('missing-key', path, 'relation');
 		if (!quantity || !first) return undefined;
-		return { kind: 'number', find, quantity, unit, relations: [first, ...others], isIdea };
+		const figures = written.figures === undefined ? {} : { figures: written.figures };
+		return { kind: 'number', find, quantity, unit, relations: [first, ...others], isIdea, ...figures };
 	}
 
 	/** A symbol that a step finds. */

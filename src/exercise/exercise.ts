@@ -44,6 +44,8 @@ export interface NumberStep {
 	readonly unit: string;
 	/** the first is the model solution; the others are equally right */
 	readonly relations: readonly [Relation, ...Relation[]];
+	/** significant figures asked for, where the exercise asks */
+	readonly figures?: number;
 	/** whether this line carries the idea of the lesson */
 	readonly isIdea: boolean;
 }

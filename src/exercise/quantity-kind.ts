@@ -33,6 +33,11 @@ export const quantityKinds = {
 	energy: { unit: 'J', letters: ['W', 'E'] },
 	'temperature-difference': { unit: 'K', letters: ['ΔT', 'ΔΘ', 'Δϑ', 'dT'] },
 	'temperature-coefficient': { unit: 'K^-1', letters: ['α', 'alpha', 'a'] },
+	mass: { unit: 'kg', letters: ['m'] },
+	'specific-heat': { unit: 'J/(kg·K)', letters: ['c'] },
+	'surface-load': { unit: 'W/m^2', letters: ['p', 'q'] },
+	temperature: { unit: 'K', letters: ['T', 'ϑ', 'θ', 't'] },
+	count: { unit: '1', letters: ['n', 'N'] },
 	ratio: { unit: '1', letters: ['c', 'k'] },
 	fraction: { unit: '1', letters: ['k', 'f'] },
 } as const satisfies Record<string, QuantityKind>;

@@ -102,7 +102,7 @@ export class Parser {
 		const mark = this.#at;
 		const exponent = this.#nested(() => {
 			this.#at += 1;
-			return this.#operator('-') ? this.#signed() : this.#power();
+			return this.#exponent();
 		});
 		if (!exponent) {
 			this.#at = mark;
@@ -110,6 +110,21 @@ export class Parser {
 		}
 		const power = join('power', base, exponent);
 		return symbolsIn(base).length > 0 ? power : this.#withUnit(power);
+	}
+
+	// a unit behind an exponent belongs to the whole power: 10³ m
+	#exponent(): Expression | undefined {
+		if (this.#operator('-')) {
+			const start = this.#tokens[this.#at]?.span.start ?? 0;
+			this.#at += 1;
+			const operand = this.#exponent();
+			return operand && { kind: 'negative', span: { start, end: operand.span.end }, operand };
+		}
+		const token = this.#tokens[this.#at];
+		if (token?.kind !== 'number') return this.#power();
+		this.#at += 1;
+		const { value, figures, span } = token.number;
+		return { kind: 'number', value, figures, span };
 	}
 
 	#primary(): Expression | undefined {
@@ -164,7 +179,7 @@ export class Parser {
 	#powerOf(base: Expression): Expression {
 		const mark = this.#at;
 		this.#at += 1;
-		const exponent = this.#nested(() => (this.#operator('-') ? this.#signed() : this.#power()));
+		const exponent = this.#nested(() => this.#exponent());
 		if (exponent) return join('power', base, exponent);
 		this.#at = mark;
 		return base;

@@ -2,6 +2,7 @@ import type { Exercise } from '#exercise/exercise.ts';
 import type { Variant } from '#exercise/variant.ts';
 import { choiceSteps, markChoices, withoutItems, type MarkedChoice } from './choice.ts';
 import { readClaims, type Reading } from './claim.ts';
+import { figuresMark, figuresSlip } from './figures.ts';
 import { isPure } from './judge.ts';
 import type { FoundSlip, MarkedFinal, MarkedLine, MarkedStep, Marking, MarkOptions, Remark } from './marking.ts';
 import { Progress, type StepProgress } from './progress.ts';
@@ -50,8 +51,14 @@ function markOnce(
 	const finals = exercise.wanted.map((find) => finalOf(find, marked, choices));
 	const unit = unitMark(exercise, marked, finals);
 	const steps = exercise.steps.map((step) => stepOf(step.find, marked, choices));
-	const sum = steps.reduce((got, step) => got + Number(step.method) + Number(step.accuracy), 0);
-	const of = steps.reduce((points, { kind }) => points + (kind === 'number' ? 2 : 1), 0);
+	const sum = steps.reduce(
+		(got, step) => got + Number(step.method) + Number(step.accuracy) + Number(step.figures ?? 0),
+		0,
+	);
+	const of = steps.reduce(
+		(points, { kind, figures }) => points + (kind === 'number' ? 2 : 1) + Number(figures !== undefined),
+		0,
+	);
 	// the unit is never the only mark earned
 	const hasUnit = unit === true && sum > 0;
 	return {
@@ -112,6 +119,7 @@ function stepOf(find: string, { steps, modelOf }: Progress, choices: readonly Ma
 	}
 	const progress = steps.find(({ step }) => step.find === find);
 	const expected = modelOf(find);
+	const figures = progress && figuresMark(progress);
 	return {
 		find,
 		kind: 'number',
@@ -119,6 +127,7 @@ function stepOf(find: string, { steps, modelOf }: Progress, choices: readonly Ma
 		method: progress?.method ?? false,
 		accuracy: progress?.accuracy ?? false,
 		carriedForward: progress?.carriedForward ?? false,
+		...(figures === undefined ? {} : { figures }),
 		...(progress?.value === undefined ? {} : { value: progress.value }),
 		...(expected === undefined ? {} : { expected }),
 		...(progress?.slip ? { slip: progress.slip.names[0] } : {}),
@@ -171,7 +180,9 @@ function slipsOf(
 		if (!exercise.wanted.includes(progress.step.find) || !progress.isStated) continue;
 		const name = unitSlip(progress, finals);
 		const value = progress.value === undefined ? {} : { value: progress.value };
+		const rounding = figuresSlip(progress);
 		if (name && progress.accuracy) found.push({ names: [name], step: progress.step.find, isSeen: true, ...value });
+		if (rounding) found.push({ names: [rounding], step: progress.step.find, isSeen: true, ...value });
 	}
 	for (const { step, chosen, isRight } of choices) {
 		if (chosen !== undefined && !isRight) {

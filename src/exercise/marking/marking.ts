@@ -33,6 +33,8 @@ export interface MarkedStep {
 	readonly method: boolean;
 	/** A; always false for a choice */
 	readonly accuracy: boolean;
+	/** S: exactly the figures asked for, rightly rounded; undefined where none are asked */
+	readonly figures?: boolean;
 	/** right for the learner's own earlier number, which was not the model's */
 	readonly carriedForward: boolean;
 	/** SI; undefined where no value was stated */

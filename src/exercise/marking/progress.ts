@@ -29,6 +29,10 @@ export interface StepProgress {
 	unit?: Judgement['unit'];
 	slip?: FoundSlip;
 	figures?: number;
+	/** what was written, in its own unit */
+	written?: StatedValue;
+	/** the value it was held against, SI */
+	against?: number;
 	isTwoAnswers: boolean;
 }
 
@@ -237,6 +241,9 @@ export class Progress {
 		progress.value = judged.value;
 		progress.unit = judged.unit;
 		progress.figures = last.figures;
+		progress.written = last;
+		const near = expected.filter((value) => isNear(value, judged.value));
+		progress.against = near.at(0) ?? Number.NaN;
 		if (last.unit === undefined) delete progress.unitText;
 		else progress.unitText = last.unit;
 		progress.accuracy = judged.isClose && (judged.value > 0 || isPure(progress.step));

@@ -41,6 +41,7 @@ export const slipNames = [
 	'rounded-early',
 	'too-few-figures',
 	'too-many-figures',
+	'rounded-wrong-way',
 	'unit-missing',
 	'unit-wrong-kind',
 	'prefix-on-right-number',
