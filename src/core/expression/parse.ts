@@ -165,7 +165,12 @@ export class Parser {
 		this.#at += 1;
 		let start = span.start;
 		const factors = names.map(({ name, length }): Expression => {
-			const node: Expression = { kind: 'symbol', span: { start, end: start + length }, name };
+			const span = { start, end: start + length };
+			const number = constants[name];
+			const node: Expression =
+				number === undefined || this.#vocabulary.symbol(name) !== undefined
+					? { kind: 'symbol', span, name }
+					: { kind: 'number', span, value: number, figures: 15 };
 			start += length;
 			return node;
 		});
@@ -251,7 +256,8 @@ function splitName(
 	if (whole !== undefined) return [{ name: whole, length: text.length }];
 	if (text.length > 6) return undefined;
 	for (let length = text.length - 1; length > 0; length -= 1) {
-		const name = vocabulary.symbol(text.slice(0, length));
+		const head = text.slice(0, length);
+		const name = vocabulary.symbol(head) ?? (head === 'π' ? head : undefined);
 		const rest = name === undefined ? undefined : splitName(text.slice(length), vocabulary);
 		if (name !== undefined && rest) return [{ name, length }, ...rest];
 	}

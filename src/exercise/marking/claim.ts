@@ -21,6 +21,8 @@ export interface Claim {
 	readonly stated: readonly StatedValue[];
 	/** "… or …": offered beside the claim before it, not after it */
 	readonly isAlternative: boolean;
+	/** "no, wait: …": said to replace what stands before it */
+	readonly isCorrection: boolean;
 	readonly isRunOn: boolean;
 }
 
@@ -39,7 +41,8 @@ export function readClaims(text: string, vocabulary: Vocabulary, reading: Number
 	return {
 		claims: joined.flatMap((chain, index) => {
 			const between = text.slice(ends[index] ?? 0, chain.span.start);
-			return claimsIn(chain, /^[\s,;.]*(?:or|oder)[\s,:]*$/iu.test(between));
+			const isCorrection = /(?:^|[^\p{L}])(?:no|wait|sorry|correction|rather|nein)(?:$|[^\p{L}])/iu.test(between);
+			return claimsIn(chain, /^[\s,;.]*(?:or|oder)[\s,:]*$/iu.test(between), isCorrection);
 		}),
 		words,
 		unread: problems.map(({ span }) => span),
@@ -75,7 +78,7 @@ interface Draft {
 	isRunOn: boolean;
 }
 
-function claimsIn({ members }: Chain, isAlternative: boolean): readonly Claim[] {
+function claimsIn({ members }: Chain, isAlternative: boolean, isCorrection: boolean): readonly Claim[] {
 	const drafts: Draft[] = [];
 	for (const member of members) {
 		const draft = drafts.at(-1);
@@ -89,7 +92,7 @@ function claimsIn({ members }: Chain, isAlternative: boolean): readonly Claim[] 
 			addWork(drafts, member);
 		}
 	}
-	return drafts.map((draft, index) => ({ ...draft, isAlternative: isAlternative && index === 0 }));
+	return drafts.map((draft, index) => ({ ...draft, isCorrection, isAlternative: isAlternative && index === 0 }));
 }
 
 // 12/2.5 = 4.8/8.67 = 0.554: the second division begins with the result of the first

@@ -38,6 +38,9 @@ export function judge(
 	const hasUnit = judged.some((form) => form.isClose && form.unit === 'right');
 	// a bare number followed by the same with its unit is one answer; a right value then wrongly changed keeps its mark
 	if (last.isClose) return { ...last, unit: hasUnit && last.unit === 'missing' ? 'right' : last.unit };
+	// changed wrongly into the unit asked for: the value is wrong; into another: only the unit
+	const isAsked = stated.at(-1)?.factor === (readUnitText(step.unit)?.factor ?? 1);
+	if (isFinal && isAsked && stated.at(-1)?.unit !== undefined) return last;
 	return { ...right, unit: last.unit === 'right' ? 'prefix' : last.unit };
 }
 
@@ -52,6 +55,9 @@ function judgeForm(form: StatedValue, expectations: readonly number[], step: Num
 	if (!sameUnitKind(form.unit, step.unit)) {
 		return { value: form.number * model, isClose: fits(model), unit: 'other-kind' };
 	}
+	// a decimal multiple of the unit asked for is that unit; hours for minutes are not
+	const isOther = isFinal && !isDecimal(form.factor / model);
+	if (isOther && fits(form.factor)) return { value: form.number * form.factor, isClose: false, unit: 'right' };
 	if (fits(form.factor)) return { value: form.number * form.factor, isClose: true, unit: 'right' };
 	// right number, wrong prefix: the unit goes, the value stays
 	const isPrefix = [model, 1].some(
@@ -59,4 +65,9 @@ function judgeForm(form: StatedValue, expectations: readonly number[], step: Num
 	);
 	if (isFinal && isPrefix) return { value: form.number * form.factor, isClose: true, unit: 'prefix' };
 	return { value: form.number * form.factor, isClose: false, unit: 'right' };
+}
+
+function isDecimal(ratio: number): boolean {
+	const power = Math.log10(ratio);
+	return Math.abs(power - Math.round(power)) < 1e-9;
 }

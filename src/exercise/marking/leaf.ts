@@ -1,5 +1,4 @@
-import { replaceNodes, type Expression } from '#core/expression/expression.ts';
-import { build } from '#core/expression/expression.ts';
+import { build, replaceNodes, symbolsIn, type Expression } from '#core/expression/expression.ts';
 import { powerOfTenBetween } from '#exercise/slip/power-of-ten.ts';
 import { statedValue, type StatedValue } from './claim.ts';
 import { isClose, isMiscopied } from './tolerance.ts';
@@ -10,13 +9,22 @@ export interface Known {
 	/** SI; more than one where the learner has a value of their own beside the model's */
 	readonly values: readonly number[];
 	readonly isGiven: boolean;
+	/** the size of the unit it is spoken of in; a bare 20 may stand for 20 min */
+	readonly factor?: number;
+	/** what it is made of, where it has no letter: R + r, worked out in the head */
+	readonly formula?: Expression;
 }
 
-export type LeafFault = { readonly kind: 'power-of-ten'; readonly power: number } | { readonly kind: 'miscopied' };
+export type LeafFault =
+	| { readonly kind: 'power-of-ten'; readonly power: number }
+	| { readonly kind: 'miscopied' }
+	/** the number of another unit than SI, which may be right where every number is */
+	| { readonly kind: 'own-unit' };
 
 /** What one number of a working stands for. */
 export interface LeafReading {
 	readonly symbol?: string;
+	readonly formula?: Expression;
 	readonly fault?: LeafFault;
 	readonly cost: number;
 }
@@ -70,15 +78,18 @@ export function readWork(work: Expression, known: readonly Known[]): readonly Sy
 	return combinations.map((chosen) => {
 		const nodes = new Map(leaves.map(({ node }, index) => [node, chosen[index]]));
 		const formula = replaceNodes(work, (node) => {
-			const symbol = nodes.get(node)?.symbol;
-			return symbol === undefined ? undefined : build.symbol(symbol);
+			const reading = nodes.get(node);
+			if (reading?.formula) return reading.formula;
+			return reading?.symbol === undefined ? undefined : build.symbol(reading.symbol);
 		});
 		return {
 			formula,
 			cost: totalCost(chosen),
-			symbols: chosen.flatMap(({ symbol }) => (symbol === undefined ? [] : [symbol])),
+			symbols: chosen.flatMap(({ symbol, formula: part }) =>
+				part ? symbolsIn(part) : symbol === undefined ? [] : [symbol],
+			),
 			faults: chosen.flatMap(({ symbol, fault }) => (symbol !== undefined && fault ? [{ ...fault, symbol }] : [])),
-			strangers: chosen.filter(({ symbol, cost }) => symbol === undefined && cost > 0).length,
+			strangers: chosen.filter(({ symbol, formula: part, cost }) => symbol === undefined && !part && cost > 1).length,
 		};
 	});
 }
@@ -98,10 +109,19 @@ function collect(node: Expression, isExponent: boolean, found: (node: Expression
 function readingsOf(stated: StatedValue, known: readonly Known[]): readonly LeafReading[] {
 	const value = stated.number * stated.factor;
 	const readings: LeafReading[] = [];
-	for (const { symbol, values, isGiven } of known) {
+	for (const { symbol, values, isGiven, factor = 1, formula } of known) {
 		const isExact = values.some((candidate) =>
 			isGiven ? Math.abs(candidate - value) <= 1e-6 * Math.abs(candidate) : isClose(stated, candidate),
 		);
+		if (formula) {
+			if (isExact) readings.push({ cost: 0.4, formula });
+			continue;
+		}
+		const isOdd = factor !== 1 && stated.unit === undefined && Math.abs(Math.log10(factor) % 1) > 1e-9;
+		if (!isExact && isOdd && values.some((candidate) => isClose({ ...stated, factor }, candidate))) {
+			readings.push({ symbol, cost: 0.2, fault: { kind: 'own-unit' } });
+			continue;
+		}
 		if (isExact) {
 			readings.push({ symbol, cost: 0 });
 			continue;

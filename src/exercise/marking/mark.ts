@@ -160,7 +160,6 @@ function unitMark(exercise: Exercise, { steps }: Progress, finals: readonly Mark
 	const withUnit = steps.filter(({ step }) => exercise.wanted.includes(step.find) && !isPure(step));
 	if (withUnit.length === 0) return undefined;
 	const given = withUnit.filter(({ isStated }) => isStated);
-	if (withUnit.some(({ isTwoAnswers, hasWork }) => isTwoAnswers && !hasWork)) return false;
 	return (
 		given.length > 0 &&
 		given.every(({ step }) => finals.some(({ find, isUnitRight }) => find === step.find && isUnitRight))
@@ -188,6 +187,11 @@ function slipsOf(
 		if (chosen !== undefined && !isRight) {
 			found.push({ names: ['choice-outside-limit'], step: step.find, isSeen: true });
 		}
+	}
+	const isShown = steps.every((step) => step.hasWork || !step.isAttempted);
+	if (exercise.mustShowSteps && !isShown) {
+		const last = steps.findLast(({ hasWork, isAttempted }) => isAttempted && !hasWork);
+		if (last) found.push({ names: ['working-not-shown'], step: last.step.find, isSeen: true });
 	}
 	const lastWanted = steps.findLast(({ step }) => exercise.wanted.includes(step.find));
 	const started = steps.some(({ isAttempted, isStated }) => isAttempted && isStated);

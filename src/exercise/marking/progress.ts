@@ -1,7 +1,8 @@
 import { evaluate } from '#core/expression/evaluate.ts';
+import { partsOf, symbolsIn, type Expression } from '#core/expression/expression.ts';
 import type { Exercise, NumberStep } from '#exercise/exercise.ts';
 import { mutantsOf } from '#exercise/slip/mutate.ts';
-import { powerOfTenBetween, powerOfTenSlip } from '#exercise/slip/power-of-ten.ts';
+import { leafSlip, powerOfTenBetween, powerOfTenSlip } from '#exercise/slip/power-of-ten.ts';
 import type { SlipName } from '#exercise/slip/slip-name.ts';
 import { symbolsOf } from '#exercise/symbols.ts';
 import { readUnitText } from '#exercise/unit-text.ts';
@@ -79,7 +80,14 @@ export class Progress {
 	/** Takes one claim; `isLast` when nothing follows it. */
 	take(claim: Claim, isLast: boolean): void {
 		const before = this.results.at(-1);
+		const hadMethod = this.steps.map(({ method }) => method);
 		const find = this.#take(claim, isLast);
+		// of two workings side by side the right one keeps its method
+		if (claim.isAlternative) {
+			this.steps.forEach((progress, index) => {
+				progress.method ||= (hadMethod[index] ?? false) && progress.hasWork;
+			});
+		}
 		if (claim.isAlternative) this.#twoAnswers(claim, find, before?.find);
 		for (const name of claim.names) {
 			if (!name.startsWith('?')) continue;
@@ -115,7 +123,7 @@ export class Progress {
 		const named = this.#match(claim, target);
 		if (target === undefined || named?.kind === 'right' || named?.kind === 'conversion') return named;
 		const free = this.#match(claim, undefined);
-		return free?.kind === 'right' ? free : named;
+		return free?.kind === 'right' && free.cost < (named?.cost ?? Infinity) ? free : named;
 	}
 
 	#namedStep({ stated }: Claim, target: string | undefined): string | undefined {
@@ -150,11 +158,23 @@ export class Progress {
 	}
 
 	#known(): readonly Known[] {
-		return symbolsOf(this.#exercise).map(({ name, isGiven }) => {
+		const named = symbolsOf(this.#exercise).map(({ name, isGiven, unit }): Known => {
 			const own = this.#of(name)?.value;
 			const model = this.modelOf(name) ?? Number.NaN;
-			return { symbol: name, isGiven, values: own === undefined ? [model] : [own, model] };
+			const factor = readUnitText(unit)?.factor ?? 1;
+			return { symbol: name, isGiven, factor, values: own === undefined ? [model] : [own, model] };
 		});
+		// parts of a relation that are often worked out first: R + r, R₂ − R₁, P/R
+		const parts = this.#routes.steps.flatMap(({ relations: [{ formula }] }) => partsOf(formula).flatMap(innerParts));
+		return [
+			...named,
+			...parts.map((formula): Known => ({
+				symbol: '',
+				isGiven: false,
+				formula,
+				values: [evaluate(formula, this.valueOf), evaluate(formula, this.modelOf)],
+			})),
+		];
 	}
 
 	#worked(match: Exclude<Match, { kind: 'check' | 'conversion' }>, claim: Claim): string {
@@ -171,10 +191,11 @@ export class Progress {
 				if (progress.accuracy) progress.slip = slipOf('right-by-wrong-working', match.step, progress.value, true);
 				progress.accuracy = false;
 			}
-			progress.slip ??= this.#slipLike(match, progress.value);
-			if (route.step === match.step && progress.slip.names[0] !== 'right-by-wrong-working') {
+			if (route.step === match.step && progress.slip?.names[0] !== 'right-by-wrong-working') {
 				progress.slip = this.#slipLike(match, progress.value);
+				this.#forgiveRadius(progress, claim);
 			}
+			progress.slip ??= this.#slipLike(match, progress.value);
 		} else {
 			this.#begin(route.step);
 			origin.slip = this.#slipLike(match, undefined);
@@ -183,8 +204,29 @@ export class Progress {
 			this.#settle(progress, claim.stated, [worked], worked);
 			this.#imply(match.step, new Set([...match.work.symbols, route.step]), progress.accuracy);
 		}
+		for (const symbol of match.work.symbols) {
+			const isFaulty = match.work.faults.some((fault) => fault.symbol === symbol);
+			if (symbol !== route.step) this.#usedValue(symbol, isFaulty);
+		}
 		progress.hasWork = true;
 		return match.step;
+	}
+
+	// πr² is the right formula; only the diameter went in for the radius
+	#forgiveRadius(progress: StepProgress, claim: Claim): void {
+		const { slip } = progress;
+		if (!slip?.names.includes('diameter-as-radius')) return;
+		const letters = claim.members.flatMap(symbolsIn);
+		if (
+			!letters.some(
+				(letter) =>
+					letter === '?r' ||
+					this.#exercise.givens.some(({ symbol, quantity }) => symbol === letter && quantity === 'radius'),
+			)
+		)
+			return;
+		progress.method = true;
+		progress.slip = { ...slip, names: ['diameter-as-radius'] };
 	}
 
 	#workedRight(match: Match & { step: string }, progress: StepProgress, worked: number, claim: Claim): string {
@@ -257,7 +299,7 @@ export class Progress {
 		const { step, value } = progress;
 		const expected = this.modelOf(step.find) ?? Number.NaN;
 		if (fault) {
-			const name = fault.kind === 'miscopied' ? 'miscopied-number' : this.#copySlip(fault.power, step);
+			const name = leafSlip(fault, fault.symbol, this.#exercise);
 			progress.slip = slipOf(name, step.find, value, true);
 		} else if (progress.isStated && value !== undefined) {
 			const power = powerOfTenBetween(value, isNear(value, expected) ? worked : expected, 0.011);
@@ -272,12 +314,6 @@ export class Progress {
 		return powerOfTenSlip(power, step, this.#exercise);
 	}
 
-	// 15 for 1.5 is a copying slip, 420 for 420 mA a matter of prefixes
-	#copySlip(power: number, step: NumberStep): SlipName {
-		const name = this.#powerSlip(power, step);
-		return name === 'exponent-slip' ? 'miscopied-number' : name;
-	}
-
 	// values without a working that can be recognised
 	#stated(find: string, claim: Claim, name: SlipName | undefined): string {
 		const progress = this.#begin(find);
@@ -288,7 +324,7 @@ export class Progress {
 		if (progress.accuracy) {
 			progress.method = hadMethod || !this.#exercise.mustShowSteps;
 			if (!hadMethod || progress.slip?.names[0] === 'arithmetic-slip') delete progress.slip;
-			if (!progress.carriedForward) this.#imply(find, new Set(), true);
+			if (!progress.carriedForward && !this.#exercise.mustShowSteps) this.#imply(find, new Set(), true);
 		} else if (!hadMethod || !progress.slip) {
 			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
 			if (found) progress.slip = found;
@@ -337,7 +373,7 @@ export class Progress {
 	}
 
 	// which step a value without a name and without a working is for
-	#guess({ stated }: Claim, isLast: boolean): string | undefined {
+	#guess({ stated, isCorrection }: Claim, isLast: boolean): string | undefined {
 		const fits = ({ step }: StepProgress) =>
 			stated.every(({ unit }) => unit === undefined || sameUnitKind(unit, step.unit));
 		const close = (expected: number | undefined) => (progress: StepProgress) =>
@@ -360,7 +396,7 @@ export class Progress {
 		});
 		if (isGiven && !isLast) return undefined;
 		const final = open.findLast(({ step }) => this.#exercise.wanted.includes(step.find));
-		return isLast && !final?.isAttempted ? final?.step.find : undefined;
+		return isLast && (!final?.isAttempted || isCorrection) ? final?.step.find : undefined;
 	}
 
 	#isFollowing({ step }: StepProgress): boolean {
@@ -408,6 +444,11 @@ export class Progress {
 		if (!progress.method) return 'wrong';
 		return claim.stated.length === 0 ? 'right' : 'method-only';
 	}
+}
+
+function innerParts(node: Expression): readonly Expression[] {
+	if (node.kind === 'number' || node.kind === 'symbol') return [];
+	return [node, ...partsOf(node).flatMap(innerParts)];
 }
 
 function hasNumber(node: Claim['works'][number]): boolean {

@@ -32,6 +32,13 @@ export function answerVocabulary(exercise: Exercise, text: string): Vocabulary {
 	for (const [, name = ''] of defined) {
 		if (!names.has(name) && !ordinaryWords.has(name.toLowerCase())) names.set(name, freePrefix + name);
 	}
+	// πr², 2πrL: letters of a formula known to everyone
+	for (const [, name = ''] of normalise(text).matchAll(
+		/(?:π|pi)\s*[·*×]?\s*([rdD])(?![\p{L}\d])|(?<![\p{L}\d])([rdD])(?=²|\^2)/gu,
+	)) {
+		if (name !== '' && !names.has(name)) names.set(name, freePrefix + name);
+	}
+	if (/πrL|πrℓ|πrl/u.test(text) && !names.has('r')) names.set('r', `${freePrefix}r`);
 	return { symbol: (name) => names.get(name), unit: readUnitText };
 }
 

@@ -49,6 +49,14 @@ function wrongNodes(node: Expression, kind: KindOf, exercise: Exercise): readonl
 			return wrongSquares(node.left, node.right, kind);
 		case 'root':
 			return [
+				...(node.operand.kind === 'quotient'
+					? [
+							{
+								name: 'current-squared-over-resistance',
+								formula: build.root(build.binary('product', node.operand.left, node.operand.right)),
+							} as const,
+						]
+					: []),
 				{ name: 'root-not-taken', formula: node.operand },
 				{ name: 'halved-for-root', formula: build.binary('quotient', node.operand, build.number(2)) },
 			];
@@ -67,16 +75,55 @@ function wrongQuotients(left: Expression, right: Expression, kind: KindOf, exerc
 	if (isSquareOf(left, kind, 'V')) {
 		return [{ name: 'voltage-squared-times-resistance', formula: product }, inverted];
 	}
+	if (left.kind === 'product' && right.kind === 'sum' && isPair(left, right)) return wrongParallels(right, inverted);
+	const round = wrongCircles(left, right, kind);
+	if (round.length > 0) return round;
 	const isWire = has(right, kind, ['resistance-per-length', 'resistivity']);
 	const isUnlike = !sameKind(left, right, (symbol) => siUnitOf(exercise, symbol));
 	const added = ['difference', 'sum'] as const;
+	const isTotal = right.kind === 'sum' && right.left.kind !== 'number';
+	const broken = isTotal ? build.binary('sum', build.binary('quotient', left, right.left), right.right) : undefined;
 	return [
 		inverted,
+		...(broken ? [{ name: 'brackets-lost', formula: broken } as const] : []),
 		...(isWire ? [{ name: 'wire-formula-misarranged', formula: product } as const] : []),
 		{ name: 'product-for-quotient', formula: product },
 		...(isUnlike
 			? added.map((way) => ({ name: 'unlike-quantities-added', formula: build.binary(way, left, right) }) as const)
 			: []),
+	];
+}
+
+type Two = Extract<Expression, { left: Expression }>;
+
+function isPair(product: Two, sum: Two): boolean {
+	const pair = (node: Two) => symbolsIn(node).toSorted().join(' ');
+	return symbolsIn(product).length === 2 && pair(product) === pair(sum);
+}
+
+function wrongParallels(sum: Two, inverted: Mutant): readonly Mutant[] {
+	const reciprocal = (node: Expression) => build.binary('quotient', build.number(1), node);
+	return [
+		{ name: 'series-rule-for-parallel', formula: sum },
+		{ name: 'average-for-parallel', formula: build.binary('quotient', sum, build.number(2)) },
+		{ name: 'parallel-unfinished', formula: build.binary('sum', reciprocal(sum.left), reciprocal(sum.right)) },
+		{ ...inverted, name: 'parallel-unfinished' },
+	];
+}
+
+// πd²/4: a factor lost, or the diameter taken for the radius
+function wrongCircles(left: Expression, right: Expression, kind: KindOf): readonly Mutant[] {
+	if (right.kind !== 'number' || right.value !== 4 || !has(left, kind, ['diameter'])) return [];
+	const [diameter = ''] = symbolsIn(left);
+	const d = build.symbol(diameter);
+	const square = build.binary('power', d, build.number(2));
+	const pi = build.number(Math.PI);
+	return [
+		{ name: 'diameter-as-radius', formula: left },
+		{ name: 'quarter-pi-left-out', formula: left },
+		{ name: 'quarter-pi-left-out', formula: square },
+		{ name: 'radius-not-squared', formula: build.binary('product', pi, d) },
+		{ name: 'halved-twice', formula: build.binary('quotient', left, build.number(16)) },
 	];
 }
 
@@ -90,12 +137,24 @@ function wrongProducts(left: Expression, right: Expression, kind: KindOf): reado
 			{ name: 'fraction-ignored', formula: build.binary('product', whole, rest) },
 		];
 	}
+	if (has(left, kind, ['diameter']) && right.kind === 'symbol' && kind(right.name) === 'length') {
+		const whole = build.binary('product', left, right);
+		const two = build.number(2);
+		return [
+			{ name: 'diameter-as-radius', formula: build.binary('product', two, whole) },
+			{ name: 'wrong-surface', formula: build.binary('quotient', whole, two) },
+		];
+	}
 	if (left.kind === 'number' || right.kind === 'number') return [];
 	const divided = build.binary('quotient', left, right);
 	const name = isSquareOf(left, kind, 'A') ? 'current-squared-over-resistance' : 'quotient-for-product';
 	return [
 		{ name, formula: divided },
 		{ name: 'quotient-for-product', formula: build.binary('quotient', right, left) },
+		...(left.kind === 'product' ? [{ name: 'factor-left-out', formula: left } as const] : []),
+		...(left.kind === 'product'
+			? [{ name: 'factor-left-out', formula: build.binary('product', left.right, right) } as const]
+			: []),
 	];
 }
 
@@ -123,11 +182,10 @@ function wrongDifferences(left: Expression, right: Expression, kind: KindOf): re
 			{ name: 'leads-subtracted-twice', formula: build.binary('difference', left, twice) },
 		];
 	}
+	const isDrop = has(right, kind, ['internal-resistance']);
 	return [
-		{
-			name: has(right, kind, ['internal-resistance']) ? 'internal-resistance-forgotten' : 'term-dropped',
-			formula: left,
-		},
+		...(isDrop ? [{ name: 'drop-for-terminal-voltage', formula: right } as const] : []),
+		{ name: isDrop ? 'internal-resistance-forgotten' : 'term-dropped', formula: left },
 		{ name: 'sign-reversed', formula: build.binary('sum', left, right) },
 	];
 }
@@ -136,6 +194,7 @@ function wrongSums(left: Expression, right: Expression, kind: KindOf): readonly 
 	const nameOf = (dropped: Expression): SlipName => {
 		if (has(dropped, kind, ['internal-resistance'])) return 'internal-resistance-forgotten';
 		if (has(dropped, kind, ['clamp-length'])) return 'clamps-forgotten';
+		if (has(left, kind, ['internal-resistance']) || has(right, kind, ['internal-resistance'])) return 'load-left-out';
 		return dropped.kind === 'number' ? 'one-left-out' : 'term-dropped';
 	};
 	return [
