@@ -22,6 +22,7 @@ export const front = {
 	begin: (number: number) => `Begin with lesson ${number}`,
 	carryOn: (number: number, part: number) => `Carry on: lesson ${number}, part ${part}`,
 	bench: { link: 'The bench', after: ' is for wires and supplies of your own.' },
+	practice: { link: 'Practice', after: ' has exercises marked step by step.' },
 	wire: {
 		title: 'One wire, one slider',
 		what: (designation: string, diameter: string, length: string) =>
