@@ -116,8 +116,12 @@ export function lessonSchema(typeset: Typesetter) {
 				slips: v.array(v.strictObject({ formula: plain, code, reply: text })),
 				sample,
 			}),
-			/** file name of the own exercise beside the lesson, without its ending */
-			own: id,
+			/** the own exercises by their numbers, in order */
+			own: v.pipe(
+				v.array(v.pipe(v.string(), v.regex(/^\d+\.\d+$/, 'not-an-exercise'))),
+				v.minLength(1, 'no-own-exercise'),
+				v.maxLength(3, 'too-many-exercises'),
+			),
 		}),
 		lookBack: v.strictObject({ from: plain, ...question.entries }),
 	});

@@ -180,6 +180,8 @@ export const lesson = {
 		current: (value: string, current: string) => `${value} would pass ${current}.`,
 		length: (value: string, length: string) => `${value} would be ${length} of this wire.`,
 		other: 'This is neither the step nor a slip I know. Read the first row again: what is given, what is wanted?',
+		ownOf: (number: number, count: number) => `Exercise ${number} of ${count}`,
+		ownList: 'Exercises of this lesson',
 		then: 'The rest follows from your step.',
 		answer: 'The step, and the rest',
 	},
