@@ -48,6 +48,16 @@ test('lesson 3 is walked from the caution to the look back with every answer rig
 	await page.getByRole('textbox', { name: /Write the relation/ }).fill('R = V/I');
 	await page.getByRole('button', { name: 'Check this step' }).click();
 	await expect(page.getByText('6.67 Ω would pass 0.750 A.')).toBeVisible();
+	const job = page.getByRole('region', { name: 'Job card' });
+	const [voltage, , current] = ((await job.innerText()).match(/[\d.]+(?=\s?[VA])/g) ?? []).map(Number);
+	await page
+		.getByRole('textbox', { name: 'Working' })
+		.fill(`R = ${voltage}/${current} = ${(voltage ?? 0) / (current ?? 1)} Ω`);
+	await page.getByRole('button', { name: 'Mark it' }).click();
+	await expect(page.getByText(/^Right\b/).last()).toBeVisible();
+	await expect(page.getByText('Not yet.')).toHaveCount(0);
+	await page.getByRole('button', { name: 'Exercise 2 of 3' }).click();
+	await expect(job).toContainText('mA');
 
 	await next(page, 7).click();
 	await choose(page, '2 A', 'Check');

@@ -55,9 +55,13 @@ test('loading again keeps the part, the choices, what was typed and the readings
 	await expect(page.getByRole('row', { name: '3.0 Ω' })).toBeVisible();
 	await page.getByRole('button', { name: '6 Worked' }).click();
 	await page.getByRole('textbox', { name: /Write the relation/ }).fill('V/');
+	await page.getByRole('button', { name: 'Exercise 3 of 3' }).click();
+	await page.getByRole('textbox', { name: 'Working' }).fill('R = 8.3/0.91');
 	await page.reload();
 	await expect(page.getByRole('heading', { name: /^6 Worked/ })).toBeVisible();
 	await expect(page.getByRole('textbox', { name: /Write the relation/ })).toHaveValue('V/');
+	await expect(page.getByRole('button', { name: 'Exercise 3 of 3' })).toHaveAttribute('aria-pressed', 'true');
+	await expect(page.getByRole('textbox', { name: 'Working' })).toHaveValue('R = 8.3/0.91');
 	await expect(page.getByRole('complementary', { name: 'Margin' })).toContainText('doubled');
 	await page.getByRole('button', { name: '3 Watch' }).click();
 	await expect(page.getByRole('textbox', { name: 'Wished current' })).toHaveValue('4');
