@@ -2,9 +2,10 @@ import { planningFraction, type Leads, type Supply } from '#core/electric/supply
 import type { Amperes, Kelvin, Metres, Seconds, WattsPerMetre } from '#core/quantity/unit.ts';
 import type { Room } from '#core/thermal/room.ts';
 import { heatCurve } from './heat-curve.ts';
-import { operatingPoint, type OperatingPoint, type SupplyState } from './operating-point.ts';
+import { operatingPoint, settle, type OperatingPoint, type SupplyState } from './operating-point.ts';
 import { jobsFor } from './run-time.ts';
 import { withLength, type Setup, type SetupWire } from './setup.ts';
+import { steadyTemperatureFromTable } from './steady.ts';
 
 /** A stretch of a quantity, both ends included. */
 export interface Band {
@@ -20,6 +21,8 @@ export interface Brief {
 	readonly temperature?: Band;
 	/** in W/m */
 	readonly powerPerMetre?: Band;
+	/** most that may flow, in A */
+	readonly mostCurrent?: Amperes;
 	/** how long one charge must last, in s */
 	readonly runTime?: Seconds;
 	/** how many jobs one charge must do, and how long each takes in s */
@@ -40,6 +43,7 @@ export type DesignCheck =
 	| { readonly code: 'length'; readonly holds: boolean; readonly value: Metres; readonly band: Band }
 	| { readonly code: 'temperature'; readonly holds: boolean; readonly value: Kelvin; readonly band: Band }
 	| { readonly code: 'power-per-metre'; readonly holds: boolean; readonly value: WattsPerMetre; readonly band: Band }
+	| { readonly code: 'current'; readonly holds: boolean; readonly value: Amperes; readonly most: Amperes }
 	| {
 			readonly code: 'ceiling';
 			readonly holds: boolean;
@@ -75,7 +79,7 @@ export function checkDesign(
 	const checks: DesignCheck[] = [{ code: 'runs', holds: state === 'on' || state === 'holding-limit', state }];
 	const { length } = setup.wire;
 	checks.push({ code: 'length', holds: isIn(brief.length, length), value: length, band: brief.length });
-	const { temperature, powerPerMetre, runTime, jobs } = brief;
+	const { temperature, powerPerMetre, mostCurrent, runTime, jobs } = brief;
 	if (temperature !== undefined) {
 		const holds = isIn(temperature, point.temperature) && point.isTemperatureInRange;
 		checks.push({ code: 'temperature', holds, value: point.temperature, band: temperature });
@@ -86,6 +90,9 @@ export function checkDesign(
 	}
 	// a stopped supply is judged by what it was asked for
 	const value = point.current > 0 ? point.current : point.askedCurrent;
+	if (mostCurrent !== undefined) {
+		checks.push({ code: 'current', holds: value <= mostCurrent * (1 + 1e-9), value, most: mostCurrent });
+	}
 	for (const { kind: part, ceiling } of point.binding) {
 		const most = part === 'supply' && currentTo !== undefined ? planningFraction * currentTo : ceiling;
 		checks.push({ code: 'ceiling', holds: value <= most * (1 + 1e-9), part, value, most });
@@ -124,6 +131,37 @@ export function searchDesigns(cupboard: Cupboard, brief: Brief): readonly Design
 	return designs.sort((a, b) => failures(a.checks) - failures(b.checks));
 }
 
+/**
+ * The part of its room that the tightest check of a design leaves over: 0 at a bound, 1 in the middle of a band or far
+ * below a ceiling, negative beyond. The length counts for nothing, it is free within its band.
+ */
+export function leastMargin(checks: readonly DesignCheck[]): number {
+	return Math.min(1, ...checks.map(marginOf));
+}
+
+function marginOf(check: DesignCheck): number {
+	switch (check.code) {
+		case 'runs':
+			return check.holds ? 1 : -1;
+		case 'length':
+			return 1;
+		case 'temperature':
+		case 'power-per-metre': {
+			const { value, band } = check;
+			if (band.from === band.to) return check.holds ? 1 : -1;
+			return (2 * Math.min(value - band.from, band.to - value)) / (band.to - band.from);
+		}
+		case 'current':
+		case 'ceiling':
+			return 1 - check.value / check.most;
+		case 'run-time':
+		case 'jobs':
+			return check.value > 0 ? 1 - check.least / check.value : -1;
+		default:
+			return check satisfies never;
+	}
+}
+
 const lengthsTried = 9;
 
 function bestLength(
@@ -132,13 +170,17 @@ function bestLength(
 	currentTo: Amperes | undefined,
 ): Pick<Design, 'setup' | 'point' | 'checks' | 'isFit'> {
 	const { from, to } = brief.length;
-	const tried = Array.from({ length: from === to ? 1 : lengthsTried }, (_, index) => {
+	let best = { cut: setup, badness: Infinity };
+	for (let index = 0; index < (from === to ? 1 : lengthsTried); index += 1) {
 		const cut = withLength(setup, from + ((to - from) * index) / (lengthsTried - 1));
-		const point = operatingPoint(cut);
-		const checks = checkDesign(cut, brief, point, currentTo);
-		return { setup: cut, point, checks, isFit: failures(checks) === 0 };
-	});
-	return tried.reduce((best, next) => (badness(next.checks) < badness(best.checks) ? next : best));
+		// near enough to choose by; the length chosen is solved in full
+		const near = settle(cut, steadyTemperatureFromTable(cut));
+		const next = badness(checkDesign(cut, brief, near, currentTo));
+		if (next < best.badness) best = { cut, badness: next };
+	}
+	const point = operatingPoint(best.cut);
+	const checks = checkDesign(best.cut, brief, point, currentTo);
+	return { setup: best.cut, point, checks, isFit: failures(checks) === 0 };
 }
 
 /** Checks failed, and among equals how far the wanted temperature or power is from the middle of its band. */
