@@ -83,8 +83,17 @@ export function materialOfReel({ designation, limitCelsius }: CupboardReel): Mat
 	if (id === undefined) throw new RangeError(`no metal called ${designation}`);
 	const material = materials[id];
 	if (limitCelsius === undefined) return material;
-	return { ...material, limit: { ...material.limit, value: limitCelsius + zeroCelsius } };
+	const key = `${id} to ${limitCelsius}`;
+	const limited = limitedMaterials.get(key) ?? {
+		...material,
+		limit: { ...material.limit, value: limitCelsius + zeroCelsius },
+	};
+	limitedMaterials.set(key, limited);
+	return limited;
 }
+
+// kept, because the curve of a heated wire is found again by its metal
+const limitedMaterials = new Map<string, Material>();
 
 export function sizeOfReel({ diameterMillimetres, gauge }: CupboardReel): WireSize {
 	if (gauge === undefined) return { system: 'mm', value: diameterMillimetres };
