@@ -2,6 +2,7 @@ import { bench } from './en/bench.ts';
 import { caution } from './en/caution.ts';
 import { chart } from './en/chart.ts';
 import { checks } from './en/checks.ts';
+import { choose } from './en/choose.ts';
 import { front } from './en/front.ts';
 import { gallery } from './en/gallery.ts';
 import { lesson } from './en/lesson.ts';
@@ -19,6 +20,7 @@ export const text = {
 	caution,
 	chart,
 	checks,
+	choose,
 	front,
 	gallery,
 	lesson,
