@@ -1,4 +1,4 @@
-import { LineCounter, parseDocument, type Document } from 'yaml';
+import { isMap, isScalar, LineCounter, parseDocument, type Document } from 'yaml';
 import * as v from 'valibot';
 import { fail, succeed, type Outcome, type Span } from '#core/outcome.ts';
 import type { ContentProblem } from './exercise.ts';
@@ -30,7 +30,8 @@ export function readContentFile<T>(
 		);
 	}
 	const locate: Locate = (code, path, found, more) => {
-		const { line, col } = lineCounter.linePos(offsetOf(document, path) + (more?.span?.start ?? 0));
+		const place = code === 'unknown-key' ? keyOffset(document, path) : offsetOf(document, path);
+		const { line, col } = lineCounter.linePos(place + (more?.span?.start ?? 0));
 		const expected = more?.expected === undefined ? {} : { expected: more.expected };
 		return { file, line, column: col, code, found, ...expected };
 	};
@@ -49,6 +50,14 @@ function offsetOf(document: Document, path: Path): number {
 		if (typeof start === 'number') return length === path.length && isQuoted ? start + 1 : start;
 	}
 	return 0;
+}
+
+// the place of a key itself, not of what stands behind it
+function keyOffset(document: Document, path: Path): number {
+	const map: unknown = path.length === 1 ? document.contents : document.getIn(path.slice(0, -1), true);
+	if (!isMap(map)) return offsetOf(document, path);
+	const key = map.items.map((pair) => pair.key).find((found) => isScalar(found) && found.value === path.at(-1));
+	return isScalar(key) ? (key.range?.[0] ?? 0) : offsetOf(document, path);
 }
 
 function issueProblems(issue: v.BaseIssue<unknown>, locate: Locate): readonly ContentProblem[] {

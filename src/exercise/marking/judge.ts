@@ -38,6 +38,8 @@ export function judge(
 	const hasUnit = judged.some((form) => form.isClose && form.unit === 'right');
 	// a bare number followed by the same with its unit is one answer; a right value then wrongly changed keeps its mark
 	if (last.isClose) return { ...last, unit: hasUnit && last.unit === 'missing' ? 'right' : last.unit };
+	// a middle value is what it was changed into last
+	if (!isFinal && last.unit === 'right' && stated.at(-1)?.unit !== undefined) return last;
 	// changed wrongly into the unit asked for: the value is wrong; into another: only the unit
 	const isAsked = stated.at(-1)?.factor === (readUnitText(step.unit)?.factor ?? 1);
 	if (isFinal && isAsked && stated.at(-1)?.unit !== undefined) return last;

@@ -123,7 +123,7 @@ export class Progress {
 		const named = this.#match(claim, target);
 		if (target === undefined || named?.kind === 'right' || named?.kind === 'conversion') return named;
 		const free = this.#match(claim, undefined);
-		return free?.kind === 'right' && free.cost < (named?.cost ?? Infinity) ? free : named;
+		return free?.kind === 'right' && free.cost < Math.min(named?.cost ?? 1, 1) ? free : named;
 	}
 
 	#namedStep({ stated }: Claim, target: string | undefined): string | undefined {
@@ -205,8 +205,7 @@ export class Progress {
 			this.#imply(match.step, new Set([...match.work.symbols, route.step]), progress.accuracy);
 		}
 		for (const symbol of match.work.symbols) {
-			const isFaulty = match.work.faults.some((fault) => fault.symbol === symbol);
-			if (symbol !== route.step) this.#usedValue(symbol, isFaulty);
+			if (symbol !== route.step) this.#usedValue(symbol, isFaulty(match, symbol));
 		}
 		progress.hasWork = true;
 		return match.step;
@@ -234,14 +233,9 @@ export class Progress {
 		progress.hasWork = true;
 		delete progress.slip;
 		const own = this.#followed(progress.step);
-		const { faults } = match.work;
 		this.#settle(progress, claim.stated, [this.modelOf(match.step) ?? Number.NaN, own, worked], worked);
 		if (!progress.accuracy || claim.stated.length === 0) this.#nameFault(progress, match, worked);
-		for (const symbol of match.work.symbols)
-			this.#usedValue(
-				symbol,
-				faults.some((fault) => fault.symbol === symbol),
-			);
+		for (const symbol of match.work.symbols) this.#usedValue(symbol, isFaulty(match, symbol));
 		this.#imply(match.step, new Set(match.work.symbols), progress.accuracy || !progress.isStated);
 		return match.step;
 	}
@@ -325,6 +319,12 @@ export class Progress {
 			progress.method = hadMethod || !this.#exercise.mustShowSteps;
 			if (!hadMethod || progress.slip?.names[0] === 'arithmetic-slip') delete progress.slip;
 			if (!progress.carriedForward && !this.#exercise.mustShowSteps) this.#imply(find, new Set(), true);
+		} else if (!progress.hasWork) {
+			// a value that was right by itself and is now taken back
+			progress.method = false;
+			this.#withdraw(progress.step);
+			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
+			if (found) progress.slip = found;
 		} else if (!hadMethod || !progress.slip) {
 			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
 			if (found) progress.slip = found;
@@ -414,12 +414,21 @@ export class Progress {
 		progress.accuracy = false;
 		if (!progress.hasWork) {
 			progress.method = false;
-			for (const input of inputsOf(progress.step, this.#routes.steps)) {
-				const before = this.#of(input);
-				if (before && !before.isStated && !before.hasWork) Object.assign(before, { method: false, accuracy: false });
-			}
+			this.#withdraw(progress.step);
 		}
 		progress.slip = slipOf('two-answers', progress.step.find, progress.value, true);
+	}
+
+	// what was credited only because a later value was right
+	#withdraw(step: NumberStep): void {
+		for (const input of inputsOf(step, this.#routes.steps)) {
+			const before = this.#of(input);
+			if (before && !before.isStated && !before.hasWork) {
+				before.isAttempted = false;
+				before.method = false;
+				before.accuracy = false;
+			}
+		}
 	}
 
 	#begin(find: string): StepProgress {
@@ -444,6 +453,11 @@ export class Progress {
 		if (!progress.method) return 'wrong';
 		return claim.stated.length === 0 ? 'right' : 'method-only';
 	}
+}
+
+// 1.76 for 1.76 A·h is the value itself; a moved point or a wrong digit is not
+function isFaulty({ work }: Match, symbol: string): boolean {
+	return work.faults.some((fault) => fault.symbol === symbol && fault.kind !== 'own-unit');
 }
 
 function innerParts(node: Expression): readonly Expression[] {

@@ -78,7 +78,7 @@ function wrongQuotients(left: Expression, right: Expression, kind: KindOf, exerc
 	if (left.kind === 'product' && right.kind === 'sum' && isPair(left, right)) return wrongParallels(right, inverted);
 	const round = wrongCircles(left, right, kind);
 	if (round.length > 0) return round;
-	const isWire = has(right, kind, ['resistance-per-length', 'resistivity']);
+	const isWire = has(right, kind, ['resistance-per-length', 'resistivity']) || has(left, kind, ['resistivity']);
 	const isUnlike = !sameKind(left, right, (symbol) => siUnitOf(exercise, symbol));
 	const added = ['difference', 'sum'] as const;
 	const isTotal = right.kind === 'sum' && right.left.kind !== 'number';
@@ -86,6 +86,14 @@ function wrongQuotients(left: Expression, right: Expression, kind: KindOf, exerc
 	return [
 		inverted,
 		...(broken ? [{ name: 'brackets-lost', formula: broken } as const] : []),
+		...(isWire && left.kind === 'product'
+			? [
+					{
+						name: 'wire-formula-misarranged',
+						formula: build.binary('quotient', build.binary('product', right, left.right), left.left),
+					} as const,
+				]
+			: []),
 		...(isWire ? [{ name: 'wire-formula-misarranged', formula: product } as const] : []),
 		{ name: 'product-for-quotient', formula: product },
 		...(isUnlike
