@@ -28,3 +28,17 @@ test('without network a page that was never opened is there, and a missing one s
 	await page.goto('/no-such-sheet/');
 	await expect(page.getByText('That sheet is not in the drawer.')).toBeVisible();
 });
+
+test('without network lessons and practice open from their lists, and so does the bench', async ({ page, context }) => {
+	await page.goto('/');
+	await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+	await context.setOffline(true);
+	const menu = page.getByRole('navigation', { name: 'Pages' });
+	await menu.getByRole('link', { name: 'Lessons' }).click();
+	await page.locator('main').getByRole('link').first().click();
+	await expect(page.getByRole('button', { name: /^Next part: 2/ })).toBeVisible();
+	await menu.getByRole('link', { name: 'Practice' }).click();
+	await expect(page.getByRole('heading', { level: 1, name: 'Practice' })).toBeVisible();
+	await menu.getByRole('link', { name: 'Bench' }).click();
+	await expect(page.getByRole('button', { name: 'Switch on' })).toBeVisible();
+});
