@@ -103,8 +103,14 @@ export class Bench {
 		return { reading, limit: readingLimit(meter, reading), step: meter.step };
 	});
 
-	constructor(cupboard: () => Cupboard) {
+	/** @param start a set-up to begin with, and the bench checks that need not be done here */
+	constructor(
+		cupboard: () => Cupboard,
+		start: { readonly settings?: BenchSettings; readonly checksDone?: readonly BenchCheck[] } = {},
+	) {
 		this.#cupboard = cupboard;
+		this.#checksDone = start.checksDone ?? [];
+		if (start.settings !== undefined) this.restore(start.settings);
 	}
 
 	get cupboard(): Cupboard {
@@ -119,6 +125,8 @@ export class Bench {
 		this.wishProblem = undefined;
 		this.released = undefined;
 		this.temperature = settings.roomTemperature;
+		// the length follows the wish, whatever stood beside it
+		this.#follow({});
 	}
 
 	/** Slides the clip; a live wire is switched off first. */

@@ -1,10 +1,12 @@
-import { thinWireLimitFor } from '#core/material/material.ts';
+import type { Hazard } from '#core/material/material.ts';
 import { writeNumber } from '#core/quantity/write.ts';
-import { shortLink } from '#core/setup/setup.ts';
-import { burnThreshold, glowThreshold } from '#core/setup/wire-state.ts';
+import { cautionsFor, type Caution } from '#core/setup/caution.ts';
+import { glowThreshold } from '#core/setup/wire-state.ts';
 import { text } from '#ui/text/en.ts';
 import type { Bench } from './bench.svelte.ts';
-import { degrees, trimmed } from './words.ts';
+import { amperes, degrees, runTimeWords } from './words.ts';
+
+const words = text.bench.remarks;
 
 export interface Remark {
 	readonly id: string;
@@ -15,23 +17,55 @@ export interface Remark {
 
 /** The cautions that fit this bench as it stands, the gravest first. */
 export function remarksOn({ setup, point, temperature, isHot }: Bench): readonly Remark[] {
-	const words = text.bench.remarks;
-	const { wire, supply } = setup;
 	const found: Remark[] = [];
 	if (isHot) {
 		found.push({ id: 'hot', isHot: true, words: temperature < glowThreshold ? words.hot : words.hotGlow });
-	} else if (point.temperature >= burnThreshold) found.push({ id: 'burns', words: words.burns });
-	if (point.binding.some(({ kind, ratio }) => kind !== 'wire' && ratio > 1 + 1e-9)) {
-		found.push({ id: 'ceiling', words: words.ceiling });
 	}
-	if (wire.material.hazards.includes('zinc-coating-fume')) found.push({ id: 'zinc', words: words.zinc });
-	if (supply.charge !== undefined) found.push({ id: 'battery', words: words.battery });
-	const thinLimit = thinWireLimitFor(wire.material, wire.diameter);
-	if (thinLimit !== undefined && point.temperature > thinLimit) {
-		const millimetres = trimmed(writeNumber(wire.diameter * 1000));
-		found.push({ id: 'thin', words: words.thin(millimetres, degrees(thinLimit)) });
+	for (const caution of cautionsFor(setup, point)) {
+		if (isHot && caution.code === 'burn') continue;
+		found.push({ id: caution.code, words: `${text.caution.signal[caution.level]}. ${cautionWords(caution)}` });
 	}
-	if (wire.length < shortLink) found.push({ id: 'short', words: words.short });
+	for (const hazard of setup.wire.material.hazards) found.push({ id: hazard, words: hazardWords(hazard) });
 	if (found.length === 0) found.push({ id: 'cutting', words: words.cutting });
 	return found;
+}
+
+function hazardWords(hazard: Hazard): string {
+	return words.hazard[hazard];
+}
+
+function cautionWords(caution: Caution): string {
+	switch (caution.code) {
+		case 'short-circuit':
+		case 'no-fuse':
+			return words.short(amperes(caution.wouldPass), writeNumber(caution.heatInside));
+		case 'over-wire-limit':
+			return words.overWire(degrees(caution.temperature), degrees(caution.limit));
+		case 'burnt-through':
+			return words.burnt;
+		case 'burn':
+			return caution.glows ? words.burnsGlowing : words.burns;
+		case 'ignites-paper':
+			return words.paper(degrees(caution.from));
+		case 'fumes':
+			return words.fumes(degrees(caution.from));
+		case 'over-leads':
+			return words.overLeads(amperes(caution.current), amperes(caution.ceiling));
+		case 'over-fuse':
+			return words.overFuse(amperes(caution.current), writeNumber(caution.rating));
+		case 'battery-heat':
+			return words.batteryHeat(writeNumber(caution.power));
+		case 'supply-stopped':
+			return words.stopped;
+		case 'short-wire':
+			return words.shortWire;
+		case 'over-supply':
+			return words.overSupply(amperes(caution.current), amperes(caution.ceiling));
+		case 'thin-wire':
+			return words.thin(degrees(caution.lasts));
+		case 'runs-flat':
+			return words.runsFlat(runTimeWords(caution.after));
+		default:
+			return caution satisfies never;
+	}
 }

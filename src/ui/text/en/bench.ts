@@ -158,13 +158,33 @@ export const bench = {
 		title: 'Mind this',
 		hot: 'Warning. Hot now: no glow does not mean cold. Switch off, wait a minute, use pliers.',
 		hotGlow: 'Warning. Hot now. Keep hands and anything that burns away. Switch off first.',
-		burns: 'This set-up burns skin at a touch. Clamps stay hot longer than the wire.',
-		ceiling: 'Caution. This plan is above a ceiling. Parts heat up; lengthen the wire.',
-		thin: (diameter: string, limit: string) =>
-			`Thin wire: ${diameter} mm lasts only up to about ${limit} °C. It may burn through early.`,
-		zinc: 'Warning. Zinc-plated steel gives off fumes that make ill. Use bare wire only.',
-		battery: 'Caution. Heat you miss in the wire is inside the battery. Connect it last.',
-		short: 'Under 40 mm the clips cool the wire. Expect less heat than shown.',
+		short: (current: string, power: string) =>
+			`A bare battery would pass ${current} A, with ${power} W inside it. Fit the fuse first.`,
+		overWire: (temperature: string, limit: string) =>
+			`The wire would reach ${temperature} °C; this metal is used up to ${limit} °C. Lengthen it.`,
+		burnt: 'The wire would melt. Lengthen it or lower the voltage.',
+		burns: 'It will burn skin and look like any wire. Clamps stay hot longer. Off, then wait a minute.',
+		burnsGlowing: 'It will burn skin at a touch. Clamps stay hot longer. Off, then wait a minute.',
+		paper: (from: string) => `Paper can catch fire from about ${from} °C. Keep it away; tile under the wire.`,
+		fumes: (from: string) => `Plastics give off fumes from about ${from} °C. Move air past the bench, away from faces.`,
+		overLeads: (current: string, ceiling: string) =>
+			`${current} A heats these leads; plan up to ${ceiling} A. Take thicker leads.`,
+		overFuse: (current: string, rating: string) =>
+			`${current} A is above the fuse’s ${rating} A; it may hold for an hour. Lengthen the wire.`,
+		batteryHeat: (power: string) => `${power} W of heat is inside the battery. Swollen or hot: off, and leave it.`,
+		stopped: 'This supply would stop. Lengthen the wire.',
+		shortWire: 'Under 40 mm the clips cool the wire. Expect less heat than shown.',
+		overSupply: (current: string, ceiling: string) =>
+			`${current} A leaves the supply no room; plan up to ${ceiling} A. Lengthen the wire.`,
+		thin: (limit: string) => `Thin wire: this size lasts only up to about ${limit} °C. It may burn through early.`,
+		runsFlat: (time: string) => `The battery lasts only about ${time}. Take a larger one.`,
+		hazard: {
+			'zinc-coating-fume': 'Warning. Zinc-plated wire gives off fumes that make ill. Use bare wire only.',
+			'burns-when-white-hot': 'Warning. This metal can catch fire when white-hot. Stay far below.',
+			'burns-away-in-air': 'Caution. This metal burns away in air when it glows.',
+			'scales-off': 'Caution. This metal scales when hot; flakes fall off. Tile under, glasses on.',
+			'brittle-after-use': 'Caution. This wire is brittle once it has glowed. Bend it only when new.',
+		},
 		cutting: 'Cut wire springs. Wear glasses and hold both ends.',
 	},
 	rows: {
