@@ -79,7 +79,7 @@ export const uncertaintyChecks: readonly PublishedCheck[] = [
 		quantity: 'thermal expansion coefficient from two lengths',
 		item: '1.4999 m at 288.15 K, 1.5021 m at 373.10 K',
 		published: 1.7266e-5,
-		unit: '1/K',
+		unit: 'K⁻¹',
 		tolerance: { relative: 0.0001 },
 		source: 'nist-1900',
 		had: 'looked-up',

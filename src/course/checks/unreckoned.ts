@@ -91,7 +91,7 @@ export const unreckonedChecks = [
 		quantity: 'temperature coefficient of annealed copper',
 		item: '20 °C',
 		published: 0.00393,
-		unit: '1/K',
+		unit: 'K⁻¹',
 		tolerance: { relative: 1e-9 },
 		source: 'iec-60028',
 		had: 'looked-up',

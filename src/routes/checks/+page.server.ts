@@ -1,5 +1,5 @@
 import { materials } from '#core/material/materials.ts';
-import { narrowSpace, writeNumber, writeQuantity } from '#core/quantity/write.ts';
+import { unitSpace, writeNumber, writeQuantity } from '#core/quantity/write.ts';
 import { runCheck, type CheckFacts, type CheckResult, type CheckValue } from '#course/checks/check.ts';
 import { checksBySubject, type CheckSubject } from '#course/checks/checks.ts';
 import { checkSources } from '#course/checks/sources.ts';
@@ -21,11 +21,8 @@ export const load: PageServerLoad = () => {
 		subjects,
 		within: total(subjects.map(({ within }) => within)),
 		counted: total(subjects.map(({ counted }) => counted)),
-		leftOut: unreckonedChecks.map((entry) => ({
-			...described(entry),
-			reason: entry.reason,
-			citation: citationOf(entry),
-		})),
+		leftOut: byReason(),
+		leftOutCount: unreckonedChecks.length,
 		spreads: measuredSpreads.map((entry) => ({
 			against: entry.against,
 			had: entry.had,
@@ -76,7 +73,19 @@ function bySource(results: readonly CheckResult[]) {
 		const members = results.filter((result) => keyOf(result) === key);
 		const [first] = members;
 		if (first === undefined) throw new RangeError(`no check of ${key}`);
-		return { key, citation: checkSources[first.source], had: first.had, rows: members.map(rowOf) };
+		// a remark on all rows is said once
+		const note = members.every((member) => member.note === first.note) ? first.note : undefined;
+		const rows = members.map((member) => ({ ...rowOf(member), note: note === undefined ? member.note : undefined }));
+		return { key, citation: checkSources[first.source], had: first.had, note, rows };
+	});
+}
+
+/** What is left out for the same reason stands together. */
+function byReason() {
+	const reasons = [...new Set(unreckonedChecks.map(({ reason }) => reason))];
+	return reasons.map((reason) => {
+		const members = unreckonedChecks.filter((entry) => entry.reason === reason);
+		return { reason, entries: members.map((entry) => ({ ...described(entry), citation: citationOf(entry) })) };
 	});
 }
 
@@ -101,17 +110,16 @@ function described(entry: CheckFacts) {
 /** Numbers stay on one line with the unit behind or the letter before them. */
 function heldTogether(item: string): string {
 	return item
-		.replaceAll(/(?<=\d) (?=[°µΩ/a-zA-Z])/g, narrowSpace)
+		.replaceAll(/(?<=\d) (?=[°µΩ/a-zA-Z])/g, unitSpace)
 		.replaceAll(/(?<=\b(?:Re|Ra|Gr|Pr|AWG|of)|ε) (?=\d)/g, '\u00A0');
 }
 
 function rowOf(result: CheckResult) {
-	const { ours, published, deviation, tolerance, unit, isWithin, isGate, note } = result;
+	const { ours, published, deviation, tolerance, unit, isWithin, isGate } = result;
 	const figures = Math.max(...[published].flat().map(figuresOf));
 	const within = isWithin ? ('within' as const) : ('outside' as const);
 	return {
 		...described(result),
-		note,
 		ours: valueText(ours, () => Math.min(10, Math.max(4, figures + 1)), unit),
 		deviation: Math.abs(deviation) < 1e-12 ? undefined : signed(deviation, 'relative' in tolerance, unit),
 		tolerance:
@@ -150,7 +158,7 @@ function signed(deviation: number, isRelative: boolean, unit: string): string {
 
 function percent(share: number, figures: number): string {
 	const rounded = Number((share * 100).toPrecision(12));
-	return `${writeNumber(rounded, { figures: Math.max(figures, leastFigures(rounded) === 1 ? 1 : 2) })}${narrowSpace}%`;
+	return `${writeNumber(rounded, { figures: Math.max(figures, leastFigures(rounded) === 1 ? 1 : 2) })}${unitSpace}%`;
 }
 
 /** Cited spreads keep the figures they were cited with. */
@@ -162,7 +170,7 @@ function written({ mean, rms }: Spread, figures = 2) {
 function withUnit(text: string, unit: string): string {
 	if (unit === '') return text;
 	// a long unit may go to the next line of a narrow cell
-	return `${text}${unit.length > 5 ? ' ' : narrowSpace}${unit}`;
+	return `${text}${unit.length > 5 ? ' ' : unitSpace}${unit}`;
 }
 
 function degrees(temperature: number): string {

@@ -56,10 +56,9 @@ export const checks = {
 		spreadColumns: {
 			against: 'Compared with',
 			count: 'Values',
-			heatMean: 'Heat lost, average',
-			heatRms: 'spread (rms)',
-			currentMean: 'Current, average',
-			currentRms: 'spread (rms)',
+			heatLoss: 'Heat lost',
+			current: 'Current',
+			parts: 'average, spread (rms)',
 		},
 		spreadNote:
 			'These spreads were found when the model was chosen; the tables themselves are not copied here. They do not say how their currents were measured.',
