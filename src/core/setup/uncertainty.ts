@@ -1,3 +1,4 @@
+import { combinedCovariance, contributions } from '#core/numeric/first-order.ts';
 import { rootBetween } from '#core/numeric/root.ts';
 import type { Amperes, Kelvin, Metres, Watts } from '#core/quantity/unit.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
@@ -110,26 +111,23 @@ function combine(
 	inputs: readonly UncertainInput[],
 	solve: (model: Model) => readonly number[],
 ): readonly Uncertain[] {
-	const shifts = inputs.map((input) => {
-		const [upBy, downBy] = [
-			withinRange(input, input.standardUncertainty),
-			withinRange(input, -input.standardUncertainty),
-		];
-		return {
-			input,
-			up: solve(input.shifted(model, upBy)),
-			down: solve(input.shifted(model, downBy)),
-			width: upBy - downBy,
-		};
-	});
-	return solve(model).map((value, index) => {
-		const rows = shifts.map(({ input, up, down, width }) => ({
-			input: input.name,
+	const byResult = contributions(
+		inputs.map((input) => ({
 			standardUncertainty: input.standardUncertainty,
-			// the slope times u: half the difference, unless the end of a range cut one shift off
-			contribution: (((up[index] ?? NaN) - (down[index] ?? NaN)) * input.standardUncertainty) / width,
+			// the end of a range may cut one shift off
+			up: withinRange(input, input.standardUncertainty),
+			down: withinRange(input, -input.standardUncertainty),
+		})),
+		({ input, by }) => solve(inputs[input]?.shifted(model, by) ?? model),
+	);
+	return solve(model).map((value, index) => {
+		const parts = byResult[index] ?? [];
+		const rows = inputs.map(({ name, standardUncertainty }, input) => ({
+			input: name,
+			standardUncertainty,
+			contribution: parts[input] ?? NaN,
 		}));
-		const variance = rows.reduce((sum, { contribution }) => sum + contribution ** 2, 0);
+		const variance = combinedCovariance(parts, parts);
 		const standardUncertainty = Math.sqrt(variance);
 		const budget = rows
 			.map((row) => ({ ...row, share: variance === 0 ? 0 : row.contribution ** 2 / variance }))

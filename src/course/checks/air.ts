@@ -2,6 +2,11 @@ import { airAt, airConductivity, airViscosity } from '#core/thermal/air.ts';
 import { check, type PublishedCheck } from './check.ts';
 
 const tableA4 = { source: 'incropera-a4', had: 'from-memory' } as const;
+const dilute = {
+	source: 'lemmon-jacobsen',
+	had: 'from-memory',
+	note: 'the formula and its coefficients were looked up and reproduce it',
+} as const;
 
 /** Properties of air. */
 export const airChecks: readonly PublishedCheck[] = [
@@ -247,10 +252,8 @@ export const airChecks: readonly PublishedCheck[] = [
 		published: 7.09559e-6,
 		unit: 'Pa·s',
 		tolerance: { relative: 1e-5 },
-		source: 'lemmon-jacobsen',
-		had: 'from-memory',
+		...dilute,
 		confidence: 0.9,
-		note: 'from memory; the formula and its coefficients were looked up and reproduce it',
 		inputs: { temperature: 100 },
 		ours: ({ temperature }) => airViscosity(temperature),
 	}),
@@ -262,10 +265,8 @@ export const airChecks: readonly PublishedCheck[] = [
 		published: 0.00935902,
 		unit: 'W/(m·K)',
 		tolerance: { relative: 1e-5 },
-		source: 'lemmon-jacobsen',
-		had: 'from-memory',
+		...dilute,
 		confidence: 0.9,
-		note: 'from memory; the formula and its coefficients were looked up and reproduce it',
 		inputs: { temperature: 100 },
 		ours: ({ temperature }) => airConductivity(temperature),
 	}),
@@ -277,10 +278,8 @@ export const airChecks: readonly PublishedCheck[] = [
 		published: 1.8523e-5,
 		unit: 'Pa·s',
 		tolerance: { relative: 1e-5 },
-		source: 'lemmon-jacobsen',
-		had: 'from-memory',
+		...dilute,
 		confidence: 0.9,
-		note: 'from memory; the formula and its coefficients were looked up and reproduce it',
 		inputs: { temperature: 300 },
 		ours: ({ temperature }) => airViscosity(temperature),
 	}),
@@ -292,10 +291,8 @@ export const airChecks: readonly PublishedCheck[] = [
 		published: 0.0263529,
 		unit: 'W/(m·K)',
 		tolerance: { relative: 1e-5 },
-		source: 'lemmon-jacobsen',
-		had: 'from-memory',
+		...dilute,
 		confidence: 0.9,
-		note: 'from memory; the formula and its coefficients were looked up and reproduce it',
 		inputs: { temperature: 300 },
 		ours: ({ temperature }) => airConductivity(temperature),
 	}),

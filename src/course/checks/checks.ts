@@ -1,6 +1,7 @@
 import { airChecks } from './air.ts';
 import { alongTheWireChecks } from './along-the-wire.ts';
 import type { PublishedCheck } from './check.ts';
+import { combinedUncertaintyChecks } from './combined-uncertainty.ts';
 import { convectionChecks } from './convection.ts';
 import { glowChecks } from './glow.ts';
 import { radiationChecks } from './radiation.ts';
@@ -15,7 +16,7 @@ export const checksBySubject = {
 	radiation: radiationChecks,
 	glow: glowChecks,
 	'along-the-wire': alongTheWireChecks,
-	uncertainty: uncertaintyChecks,
+	uncertainty: [...combinedUncertaintyChecks, ...uncertaintyChecks],
 } as const satisfies Record<string, readonly PublishedCheck[]>;
 
 export type CheckSubject = keyof typeof checksBySubject;

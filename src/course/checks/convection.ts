@@ -12,8 +12,16 @@ import { convectedPerMetre } from '#core/thermal/wire.ts';
 import { check, type PublishedCheck } from './check.ts';
 import { readFormula } from './read-formula.ts';
 
-const fujiiLaw = { source: 'fujii', had: 'from-memory' } as const;
-const ownModel = { source: 'own-model', had: 'derived' } as const;
+const fujiiLaw = {
+	source: 'fujii',
+	had: 'from-memory',
+	note: 'formula from memory; a numerical solution of our own supports it within −1 to +3.6 %',
+} as const;
+const ownModel = {
+	source: 'own-model',
+	had: 'derived',
+	note: 'a first-principles solution gives 0.3 to 3 % less',
+} as const;
 
 /** Power of Holman's example: Morgan's law with the properties the book gives. */
 function heldByMorgan(wire: {
@@ -200,7 +208,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.0001 },
 		...fujiiLaw,
 		confidence: 0.85,
-		note: 'formula from memory; a numerical solution of our own supports it within −1 to +3.6 %',
 		inputs: { rayleigh: 0.0001, prandtl: 0.7 },
 		ours: (numbers) => nusseltHorizontalCylinderFujii(numbers),
 	}),
@@ -214,7 +221,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.0001 },
 		...fujiiLaw,
 		confidence: 0.85,
-		note: 'formula from memory; a numerical solution of our own supports it within −1 to +3.6 %',
 		inputs: { rayleigh: 0.01, prandtl: 0.7 },
 		ours: (numbers) => nusseltHorizontalCylinderFujii(numbers),
 	}),
@@ -228,7 +234,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.0001 },
 		...fujiiLaw,
 		confidence: 0.85,
-		note: 'formula from memory; a numerical solution of our own supports it within −1 to +3.6 %',
 		inputs: { rayleigh: 1, prandtl: 0.7 },
 		ours: (numbers) => nusseltHorizontalCylinderFujii(numbers),
 	}),
@@ -242,7 +247,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.0001 },
 		...fujiiLaw,
 		confidence: 0.85,
-		note: 'formula from memory; a numerical solution of our own supports it within −1 to +3.6 %',
 		inputs: { rayleigh: 100, prandtl: 0.7 },
 		ours: (numbers) => nusseltHorizontalCylinderFujii(numbers),
 	}),
@@ -256,7 +260,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.005 },
 		...ownModel,
 		confidence: 0.9,
-		note: 'a first-principles solution gives 0.3 to 3 % less',
 		inputs: { diameter: 0.321e-3, temperature: 100 + iceZero },
 		ours: (wire) => convectedInStillRoom(wire),
 	}),
@@ -270,7 +273,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.005 },
 		...ownModel,
 		confidence: 0.9,
-		note: 'a first-principles solution gives 0.3 to 3 % less',
 		inputs: { diameter: 0.127e-3, temperature: 600 + iceZero },
 		ours: (wire) => convectedInStillRoom(wire),
 	}),
@@ -284,7 +286,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.005 },
 		...ownModel,
 		confidence: 0.9,
-		note: 'a first-principles solution gives 0.3 to 3 % less',
 		inputs: { diameter: 0.321e-3, temperature: 1000 + iceZero },
 		ours: (wire) => convectedInStillRoom(wire),
 	}),
@@ -298,7 +299,6 @@ export const convectionChecks: readonly PublishedCheck[] = [
 		tolerance: { relative: 0.005 },
 		...ownModel,
 		confidence: 0.9,
-		note: 'a first-principles solution gives 0.3 to 3 % less',
 		inputs: { diameter: 1.024e-3, temperature: 1000 + iceZero },
 		ours: (wire) => convectedInStillRoom(wire),
 	}),

@@ -3,8 +3,16 @@ import { blackBodyChromaticity, draperPoint, encodeSrgb, glowLuminance, linearSr
 import { boltzmannConstant, planckConstant, speedOfLight } from '#core/thermal/physical-constants.ts';
 import { check, type PublishedCheck } from './check.ts';
 
-const locus = { source: 'kelly', had: 'from-memory' } as const;
-const oldTable = { source: 'robertson', had: 'looked-up' } as const;
+const locus = {
+	source: 'kelly',
+	had: 'from-memory',
+	note: 'from memory, and recomputed from the looked-up CIE 1931 table',
+} as const;
+const oldTable = {
+	source: 'robertson',
+	had: 'looked-up',
+	note: 'with the second radiation constant of that time, 1.4388·10⁻² m·K',
+} as const;
 
 interface OldBody {
 	readonly temperature: number;
@@ -62,7 +70,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 2e-5 },
 		...oldTable,
 		confidence: 0.98,
-		note: 'with the second radiation constant of that time, 1.4388·10⁻² m·K',
 		inputs: { temperature: 1666.667, secondConstant: 1.4388e-2 },
 		ours: (body) => chromaticityUv(body),
 	}),
@@ -76,7 +83,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 2e-5 },
 		...oldTable,
 		confidence: 0.98,
-		note: 'with the second radiation constant of that time, 1.4388·10⁻² m·K',
 		inputs: { temperature: 2000, secondConstant: 1.4388e-2 },
 		ours: (body) => chromaticityUv(body),
 	}),
@@ -90,7 +96,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 2e-5 },
 		...oldTable,
 		confidence: 0.98,
-		note: 'with the second radiation constant of that time, 1.4388·10⁻² m·K',
 		inputs: { temperature: 2857.143, secondConstant: 1.4388e-2 },
 		ours: (body) => chromaticityUv(body),
 	}),
@@ -104,7 +109,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 2e-5 },
 		...oldTable,
 		confidence: 0.98,
-		note: 'with the second radiation constant of that time, 1.4388·10⁻² m·K',
 		inputs: { temperature: 6666.667, secondConstant: 1.4388e-2 },
 		ours: (body) => chromaticityUv(body),
 	}),
@@ -118,7 +122,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 0.00015 },
 		...locus,
 		confidence: 0.97,
-		note: 'from memory, and recomputed from the looked-up CIE 1931 table',
 		inputs: { temperature: 1000 },
 		ours: ({ temperature }) => chromaticityXy(temperature),
 	}),
@@ -132,7 +135,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 0.00015 },
 		...locus,
 		confidence: 0.97,
-		note: 'from memory, and recomputed from the looked-up CIE 1931 table',
 		inputs: { temperature: 1500 },
 		ours: ({ temperature }) => chromaticityXy(temperature),
 	}),
@@ -146,7 +148,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 0.00015 },
 		...locus,
 		confidence: 0.97,
-		note: 'from memory, and recomputed from the looked-up CIE 1931 table',
 		inputs: { temperature: 2000 },
 		ours: ({ temperature }) => chromaticityXy(temperature),
 	}),
@@ -160,7 +161,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 0.00015 },
 		...locus,
 		confidence: 0.97,
-		note: 'from memory, and recomputed from the looked-up CIE 1931 table',
 		inputs: { temperature: 2856 },
 		ours: ({ temperature }) => chromaticityXy(temperature),
 	}),
@@ -174,7 +174,6 @@ export const glowChecks: readonly PublishedCheck[] = [
 		tolerance: { absolute: 0.00015 },
 		...locus,
 		confidence: 0.97,
-		note: 'from memory, and recomputed from the looked-up CIE 1931 table',
 		inputs: { temperature: 6500 },
 		ours: ({ temperature }) => chromaticityXy(temperature),
 	}),

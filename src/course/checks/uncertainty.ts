@@ -27,7 +27,7 @@ function halfWidth95(draws: number, draw: Draw): number {
 	return (at(0.975) - at(0.025)) / 2;
 }
 
-/** Uncertainty and random draws. */
+/** Random draws. */
 export const uncertaintyChecks: readonly PublishedCheck[] = [
 	check({
 		number: 79,
