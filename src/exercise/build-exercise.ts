@@ -105,8 +105,9 @@ class Builder {
 		const [first, ...others] = relations;
 		if (texts.length === 0) this.#refuse('missing-key', path, 'relation');
 		if (!quantity || !first) return undefined;
+		const margin = written.margin === undefined ? {} : { margin: written.margin };
 		const figures = written.figures === undefined ? {} : { figures: written.figures };
-		return { kind: 'number', find, quantity, unit, relations: [first, ...others], isIdea, ...figures };
+		return { kind: 'number', find, quantity, unit, relations: [first, ...others], isIdea, ...figures, ...margin };
 	}
 
 	/** A symbol that a step finds. */

@@ -44,6 +44,8 @@ export interface NumberStep {
 	readonly unit: string;
 	/** the first is the model solution; the others are equally right */
 	readonly relations: readonly [Relation, ...Relation[]];
+	/** how far a value may be off, in the unit of the step, where 1 % asks too much: a reading, a percentage */
+	readonly margin?: number;
 	/** significant figures asked for, where the exercise asks */
 	readonly figures?: number;
 	/** whether this line carries the idea of the lesson */

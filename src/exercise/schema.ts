@@ -37,6 +37,7 @@ const step = v.strictObject({
 	relations: v.optional(v.pipe(v.array(words), v.minLength(1))),
 	options: v.optional(v.pipe(v.array(option), v.minLength(2))),
 	item: v.optional(v.strictObject({ slot, property, nearest: name })),
+	margin: v.optional(positive),
 	figures: v.optional(v.pipe(v.number(), v.integer(), v.minValue(2), v.maxValue(6))),
 	idea: v.optional(v.boolean()),
 });

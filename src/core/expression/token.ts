@@ -55,7 +55,7 @@ const relations: readonly (readonly [string, '=' | '<' | '>' | '<=' | '>='])[] =
 	['>', '>'],
 ];
 const wordAt = /(?:[\p{L}°℃Ω%‰∆]|[𝓔ℰ])[\p{L}°₀-₉]*(?:_\{?[\p{L}\d]+\}?|\d+(?![\p{L}.,]))?['′’]?(?:_[\p{L}\d]+)?/uy;
-const spokenAt = /(?:divided by|multiplied by|times)(?![\p{L}\d])/iuy;
+const spokenAt = /(?:divided by|multiplied by|times)(?![\p{L}\d])|per(?=\s*[\d.(])/iuy;
 const superscriptAt = /[⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/uy;
 const spaceAt = /[ \t]+/uy;
 
@@ -128,7 +128,9 @@ function tokenAt(
 	}
 	const spoken = matchAt(spokenAt, text, at);
 	if (spoken) {
-		return [{ kind: 'operator', span: { start: at, end: at + spoken.length }, text: /^d/iu.test(spoken) ? '/' : '*' }];
+		return [
+			{ kind: 'operator', span: { start: at, end: at + spoken.length }, text: /^[dp]/iu.test(spoken) ? '/' : '*' },
+		];
 	}
 	const word = matchAt(wordAt, text, at);
 	if (word) return [{ kind: 'word', span: { start: at, end: at + word.length }, text: word }];

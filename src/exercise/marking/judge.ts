@@ -48,7 +48,11 @@ export function judge(
 
 function judgeForm(form: StatedValue, expectations: readonly number[], step: NumberStep, isFinal: boolean): Judgement {
 	const model = readUnitText(step.unit)?.factor ?? 1;
-	const fits = (factor: number) => expectations.some((expected) => isClose({ ...form, factor }, expected));
+	const margin = (step.margin ?? 0) * model * (1 + 1e-9);
+	const fits = (factor: number) =>
+		expectations.some(
+			(expected) => isClose({ ...form, factor }, expected) || Math.abs(form.number * factor - expected) <= margin,
+		);
 	if (form.unit === undefined) {
 		const factors = isFinal && !isPure(step) ? [model] : [model, 1];
 		const factor = factors.find(fits) ?? factors[0] ?? 1;

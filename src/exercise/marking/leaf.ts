@@ -114,7 +114,12 @@ function readingsOf(stated: StatedValue, known: readonly Known[]): readonly Leaf
 			isGiven ? Math.abs(candidate - value) <= 1e-6 * Math.abs(candidate) : isClose(stated, candidate),
 		);
 		if (formula) {
+			const power = values.map((one) => powerOfTenBetween(value, one, 1e-3)).find((one) => one !== undefined);
+			const [first = ''] = symbolsIn(formula);
 			if (isExact) readings.push({ cost: 0.4, formula });
+			else if (power !== undefined) {
+				readings.push({ symbol: first, cost: 1.4, formula, fault: { kind: 'power-of-ten', power } });
+			}
 			continue;
 		}
 		const isOdd = factor !== 1 && stated.unit === undefined && Math.abs(Math.log10(factor) % 1) > 1e-9;

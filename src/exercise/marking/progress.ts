@@ -8,7 +8,7 @@ import { symbolsOf } from '#exercise/symbols.ts';
 import { readUnitText } from '#exercise/unit-text.ts';
 import type { Variant } from '#exercise/variant.ts';
 import { sameUnitKind } from '#exercise/dimension-check.ts';
-import type { Claim, StatedValue } from './claim.ts';
+import { statedValue, type Claim, type StatedValue } from './claim.ts';
 import { isPure, judge, type Judgement } from './judge.ts';
 import type { Known } from './leaf.ts';
 import type { FoundSlip, LineVerdict } from './marking.ts';
@@ -100,7 +100,11 @@ export class Progress {
 
 	#take(claim: Claim, isLast: boolean): string | undefined {
 		const target = claim.names.findLast((name) => this.#of(name));
-		const isGiven = claim.names.some((name) => this.#variant.givens[name] !== undefined);
+		// L = 594 mm where L is given as 554 mm speaks of another length
+		const isGiven = claim.names.some((name) => {
+			const value = this.#variant.givens[name];
+			return value !== undefined && (claim.stated.length === 0 || claim.stated.some((form) => isClose(form, value)));
+		});
 		const match = this.#bestMatch(claim, target);
 		if (match && match.kind !== 'check') {
 			const isQuoted = claim.stated.length === 0 && !claim.works.some(hasNumber);
@@ -111,11 +115,33 @@ export class Progress {
 			return match.kind === 'conversion' ? this.#stated(match.step, claim, undefined) : this.#worked(match, claim);
 		}
 		if (match || (isGiven && target === undefined) || claim.stated.length === 0) {
+			const fraction = match ? undefined : this.#fraction(claim);
+			if (fraction) return this.#stated(fraction.find, { ...claim, stated: [fraction.value] }, undefined);
 			if (!match && claim.works.length > 0 && target !== undefined && claim.works.some(hasNumber)) this.#begin(target);
 			return undefined;
 		}
 		const step = this.#namedStep(claim, target) ?? this.#guess(claim, isLast);
 		return step === undefined ? undefined : this.#stated(step, claim, undefined);
+	}
+
+	// 24/5 Ω left as it is counts as the value it is
+	#fraction({ works, stated }: Claim): { readonly find: string; readonly value: StatedValue } | undefined {
+		const [work] = works;
+		if (stated.length > 0 || works.length !== 1 || work?.kind !== 'quotient') return undefined;
+		const [top, bottom] = [statedValue(work.left), statedValue(work.right)];
+		if (!top || !bottom || top.unit !== undefined) return undefined;
+		const { factor, unit } = bottom;
+		const value = {
+			number: top.number / bottom.number,
+			figures: 4,
+			factor,
+			span: work.span,
+			...(unit === undefined ? {} : { unit }),
+		};
+		const fitting = this.steps.find(({ step }) => {
+			return judge([value], [this.modelOf(step.find) ?? Number.NaN], step, this.#isFinal(step.find))?.isClose;
+		});
+		return fitting && { find: fitting.step.find, value };
 	}
 
 	// letters are only names: R may be any resistance, and the working says which
