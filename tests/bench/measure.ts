@@ -7,6 +7,9 @@ export interface BenchRow {
 	readonly wanted: string;
 }
 
+/** One picture of a screen that shows 60 a second. */
+export const frameMs = 1000 / 60;
+
 /** Median time of one call in ms: rounds of at least 20 ms each, after a warm-up. */
 export function medianMs(call: () => unknown, rounds = 9): number {
 	let calls = 1;

@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { installDependencies, requireNode, root } from '#launch/prepare.mjs';
+import { bundledSize } from './bundle.mjs';
 
 requireNode();
 installDependencies();
@@ -16,7 +17,18 @@ await build({
 	build: { ssr: join(root, 'tests', 'bench', 'suite.ts'), outDir, emptyOutDir: true, target: 'node20' },
 });
 const { suite } = await import(pathToFileURL(join(outDir, 'suite.js')).href);
-const rows = await suite();
+const core = await bundledSize('core');
+const kilobytes = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(1)} kB`;
+const rows = [
+	...(await suite()),
+	{
+		name: 'the whole core, bundled and minified, then gzipped',
+		ours: kilobytes(core.gzipped),
+		baseline: `${kilobytes(core.minified)} minified`,
+		ratio: (core.minified / core.gzipped).toPrecision(3),
+		wanted: 'at most 20 kB',
+	},
+];
 console.table(
 	Object.fromEntries(
 		rows.map((/** @type {import('./measure.ts').BenchRow} */ row) => [
