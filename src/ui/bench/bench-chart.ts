@@ -6,6 +6,7 @@ import { text } from '#ui/text/en.ts';
 import type { Bench } from './bench.svelte.ts';
 import { viewFor } from './geometry.ts';
 import { zeroCelsius } from './settings.ts';
+import { lengthScale } from './words.ts';
 
 const words = text.bench.chart;
 
@@ -31,7 +32,7 @@ interface Plotted {
 export function sweepFor(setup: Setup): { readonly end: number; readonly points: readonly SweepPoint[] } {
 	const { length } = setup.wire;
 	const end = length * 1000 > 1200 ? Math.ceil(length * 1.2) : viewFor(length, 600) / 1000;
-	return { end, points: sweepLength(setup, { from: end / 60, to: end, points: 60 }) };
+	return { end, points: sweepLength(setup, { from: end / 120, to: end, points: 120 }) };
 }
 
 export interface BenchChart {
@@ -44,21 +45,24 @@ export function benchChart(
 	bench: Bench,
 	{ end, points }: { readonly end: number; readonly points: readonly SweepPoint[] },
 	quantity: ChartQuantity,
+	lengthUnit: 'mm' | 'inch' = 'mm',
 ): BenchChart {
+	const { perMetre, symbol, decimals } = lengthScale(lengthUnit);
+	const writeLength = (value: number) => `${writeNumber(value, { decimals })} ${symbol}`;
 	const { letter, unit, of } = axes[quantity];
 	const { limit } = bench.setup.wire.material;
 	const forbidden = lastForbidden(points, limit.value);
 	const allowed = points.slice(forbidden + 1);
-	const line = allowed.map((point): ChartPoint => ({ x: point.length * 1000, y: of(point) }));
+	const line = allowed.map((point): ChartPoint => ({ x: point.length * perMetre, y: of(point) }));
 	const here = {
-		x: bench.settings.length * 1000,
+		x: bench.settings.length * perMetre,
 		y: of(bench.isOn ? { ...bench.live, temperature: bench.temperature } : bench.point),
 	};
 	const most = Math.max(here.y, ...line.map(({ y }) => y));
 	const write = (value: number) => `${writeNumber(value, quantity === 'temperature' ? { decimals: 0 } : {})} ${unit}`;
-	const x: ChartAxis = { letter: 'ℓ', name: words.length, unit: 'mm', max: end * 1000, write: writeLength };
+	const x: ChartAxis = { letter: 'ℓ', name: words.length, unit: symbol, max: end * perMetre, write: writeLength };
 	const y: ChartAxis = { letter, name: words[quantity], unit, max: roundedUp(most * 1.05), write };
-	const bands = bandsOf(points, forbidden, end);
+	const bands = bandsOf(points, forbidden, end, perMetre);
 	const noted = bench.log.filter((reading) => reading.bench === bench.benchKey);
 	return {
 		view: {
@@ -80,24 +84,25 @@ export function benchChart(
 								name: words.noted,
 								mark: 'ink' as const,
 								joined: false,
-								points: noted.map((reading) => ({ x: reading.length * 1000, y: of(reading) })),
+								points: noted.map((reading) => ({ x: reading.length * perMetre, y: of(reading) })),
 							},
 						]),
 			],
 			operatingPoint: { ...here, isLive: bench.isOn && bench.live.current > 0 },
 			bands,
 		},
-		summary: summaryOf(line, here, write),
+		summary: summaryOf(line, here, write, writeLength),
 	};
 }
 
-function writeLength(value: number): string {
-	return `${writeNumber(value, { decimals: 0 })} mm`;
-}
-
 /** Lengths that are refused or stop the supply, then lengths at which it holds its limit. */
-function bandsOf(points: readonly SweepPoint[], forbidden: number, end: number): readonly ChartBand[] {
-	const startOf = (index: number) => (index < 0 ? 0 : (points[index]?.length ?? end) * 1000);
+function bandsOf(
+	points: readonly SweepPoint[],
+	forbidden: number,
+	end: number,
+	perMetre: number,
+): readonly ChartBand[] {
+	const startOf = (index: number) => (index < 0 ? 0 : (points[index]?.length ?? end) * perMetre);
 	const held = points.findLastIndex(({ state }) => state === 'holding-limit');
 	const bands: ChartBand[] = [];
 	if (forbidden >= 0) bands.push({ from: 0, to: startOf(forbidden + 1), label: words.forbidden });
@@ -114,7 +119,12 @@ function lastForbidden(points: readonly SweepPoint[], limit: number): number {
 	);
 }
 
-function summaryOf(line: readonly ChartPoint[], here: ChartPoint, write: (value: number) => string): string {
+function summaryOf(
+	line: readonly ChartPoint[],
+	here: ChartPoint,
+	write: (value: number) => string,
+	writeLength: (value: number) => string,
+): string {
 	const [first] = line;
 	const last = line.at(-1);
 	if (first === undefined || last === undefined) return words.nothing;

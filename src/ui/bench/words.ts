@@ -25,6 +25,19 @@ export function plusMinus(standardUncertainty: number): string {
 	return writeNumber(twice < 10 ? Math.ceil(twice) : Math.round(twice / 5) * 5, { decimals: 0 });
 }
 
+/** How lengths are written here: mm in whole figures, or inches. */
+export function lengthScale(unit: 'mm' | 'inch') {
+	return unit === 'inch'
+		? ({ symbol: 'in', name: 'inches', perMetre: 1 / 0.0254, decimals: 2 } as const)
+		: ({ symbol: 'mm', name: 'millimetres', perMetre: 1000, decimals: 0 } as const);
+}
+
+/** A length as a number alone, in the unit chosen. */
+export function lengthNumber(metres: number, unit: 'mm' | 'inch'): string {
+	const { perMetre, decimals } = lengthScale(unit);
+	return writeNumber(metres * perMetre, { decimals });
+}
+
 export function amperes(current: number): string {
 	return writeNumber(current);
 }
@@ -135,17 +148,15 @@ export const wishNames = {
 	'power-per-metre': words.wanted.powerPerMetre,
 } as const satisfies Record<WishKind, string>;
 
-export function wishUnit(kind: WishKind): string {
-	return wishUnits[kind];
-}
-
 /** The number alone, in the unit of its field. */
 export function wishNumber(kind: WishKind, value: number): string {
 	const decimals = kind === 'temperature' || kind === 'length' ? { decimals: 0 } : {};
 	return quantityParts(value, wishUnits[kind], { keepUnit: true, ...decimals }).number;
 }
 
-export function wishWords({ kind, value }: BenchWish): string {
+export function wishWords({ kind, value }: BenchWish, unit: 'mm' | 'inch'): string {
+	if (kind === 'length')
+		return `${wishNames.length.toLowerCase()} ${lengthNumber(value, unit)} ${lengthScale(unit).symbol}`;
 	return `${wishNames[kind].toLowerCase()} ${wishNumber(kind, value)} ${wishUnits[kind]}`;
 }
 

@@ -15,7 +15,8 @@ export function dataset(
 		data: points.map(({ x, y }) => ({ x, y })),
 		showLine: joined,
 		borderColor: colour,
-		borderDash: [...style.dash],
+		// the projector's thicker lines need longer dashes: 18 10 for pencil
+		borderDash: style.dash.map((part) => part * (lineWidth > 3 ? 3 : 1)),
 		borderWidth: lineWidth,
 		pointStyle: style.marker,
 		pointRadius: joined ? 0 : 5,
@@ -77,8 +78,10 @@ function drawBand(chart: Chart<'line'>, { from, to, label }: ChartBand): void {
 	ctx.lineTo(right, chartArea.bottom);
 	ctx.stroke();
 	ctx.restore();
+	ctx.font = canvasFont(canvas);
 	const isWide = right + ctx.measureText(label).width + 16 > chartArea.right;
-	drawLabel(chart, label, isWide ? { x: left + 6, y: chartArea.top + 12 } : { x: right + 6, y: chartArea.top + 12 });
+	const top = chartArea.top + 0.8 * Number.parseFloat(getComputedStyle(canvas).fontSize);
+	drawLabel(chart, label, { x: (isWide ? left : right) + 6, y: top });
 }
 
 function drawLevel(chart: Chart<'line'>, { y, label }: { readonly y: number; readonly label: string }): void {
@@ -122,7 +125,7 @@ function drawOperatingPoint(chart: Chart<'line'>, { operatingPoint }: ChartView,
 	ctx.save();
 	ctx.strokeStyle = colour;
 	ctx.lineWidth = Math.max(1.5, lineWidth * 0.75);
-	ctx.setLineDash(operatingPoint.isLive ? [] : [6, 4]);
+	ctx.setLineDash(operatingPoint.isLive ? [] : lineWidth > 3 ? [18, 10] : [6, 4]);
 	ctx.beginPath();
 	ctx.moveTo(x, chartArea.bottom);
 	ctx.lineTo(x, y);
