@@ -1,6 +1,6 @@
 import type { SlipName } from '#exercise/slip/slip-name.ts';
 import { readUnitText } from '#exercise/unit-text.ts';
-import type { StepProgress } from './progress.ts';
+import type { StepProgress } from './step-progress.ts';
 
 /** Whether a value has exactly the figures asked for, rightly rounded; undefined where the step asks for none. */
 export function figuresMark(progress: StepProgress): boolean | undefined {

@@ -5,7 +5,8 @@ import { readClaims, type Reading } from './claim.ts';
 import { figuresMark, figuresSlip } from './figures.ts';
 import { isPure } from './judge.ts';
 import type { FoundSlip, MarkedFinal, MarkedLine, MarkedStep, Marking, MarkOptions, Remark } from './marking.ts';
-import { Progress, type StepProgress } from './progress.ts';
+import { Progress } from './progress.ts';
+import type { StepProgress } from './step-progress.ts';
 import { answerVocabulary } from './vocabulary.ts';
 
 /** An answer longer than this is cut off, with a remark. */

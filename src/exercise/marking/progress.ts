@@ -1,41 +1,20 @@
 import { evaluate } from '#core/expression/evaluate.ts';
 import { partsOf, symbolsIn, type Expression } from '#core/expression/expression.ts';
 import type { Exercise, NumberStep } from '#exercise/exercise.ts';
-import { mutantsOf } from '#exercise/slip/mutate.ts';
-import { leafSlip, powerOfTenBetween, powerOfTenSlip } from '#exercise/slip/power-of-ten.ts';
 import type { SlipName } from '#exercise/slip/slip-name.ts';
 import { symbolsOf } from '#exercise/symbols.ts';
 import { readUnitText } from '#exercise/unit-text.ts';
 import type { Variant } from '#exercise/variant.ts';
 import { sameUnitKind } from '#exercise/dimension-check.ts';
 import { statedValue, type Claim, type StatedValue } from './claim.ts';
-import { isPure, judge, type Judgement } from './judge.ts';
+import { isPure, judge } from './judge.ts';
 import type { Known } from './leaf.ts';
-import type { FoundSlip, LineVerdict } from './marking.ts';
+import type { LineVerdict } from './marking.ts';
 import { matchWork, type Match } from './match.ts';
+import { slipOf, SlipNamer } from './slip-namer.ts';
+import type { StepProgress } from './step-progress.ts';
 import { inputsOf, routesOf, type Routes } from './route.ts';
 import { isClose, isNear } from './tolerance.ts';
-
-/** What one step has earned so far. */
-export interface StepProgress {
-	readonly step: NumberStep;
-	isAttempted: boolean;
-	isStated: boolean;
-	hasWork: boolean;
-	method: boolean;
-	accuracy: boolean;
-	carriedForward: boolean;
-	value?: number;
-	unitText?: string;
-	unit?: Judgement['unit'];
-	slip?: FoundSlip;
-	figures?: number;
-	/** what was written, in its own unit */
-	written?: StatedValue;
-	/** the value it was held against, SI */
-	against?: number;
-	isTwoAnswers: boolean;
-}
 
 export interface ClaimResult {
 	readonly claim: Claim;
@@ -51,6 +30,7 @@ export class Progress {
 	readonly #exercise: Exercise;
 	readonly #variant: Variant;
 	readonly #routes: Routes;
+	readonly #namer: SlipNamer;
 	readonly #free = new Map<string, string>();
 	readonly #freeValues = new Map<string, number>();
 
@@ -58,6 +38,7 @@ export class Progress {
 		this.#exercise = exercise;
 		this.#variant = variant;
 		this.#routes = routesOf(exercise, variant);
+		this.#namer = new SlipNamer(exercise, this.#routes, this);
 		this.steps = this.#routes.steps.map((step) => ({
 			step,
 			isAttempted: false,
@@ -218,13 +199,13 @@ export class Progress {
 				progress.accuracy = false;
 			}
 			if (route.step === match.step && progress.slip?.names[0] !== 'right-by-wrong-working') {
-				progress.slip = this.#slipLike(match, progress.value);
+				progress.slip = this.#namer.like(match, progress.value);
 				this.#forgiveRadius(progress, claim);
 			}
-			progress.slip ??= this.#slipLike(match, progress.value);
+			progress.slip ??= this.#namer.like(match, progress.value);
 		} else {
 			this.#begin(route.step);
-			origin.slip = this.#slipLike(match, undefined);
+			origin.slip = this.#namer.like(match, undefined);
 			progress.method = true;
 			progress.hasWork = true;
 			this.#settle(progress, claim.stated, [worked], worked);
@@ -260,7 +241,7 @@ export class Progress {
 		delete progress.slip;
 		const own = this.#followed(progress.step);
 		this.#settle(progress, claim.stated, [this.modelOf(match.step) ?? Number.NaN, own, worked], worked);
-		if (!progress.accuracy || claim.stated.length === 0) this.#nameFault(progress, match, worked);
+		if (!progress.accuracy || claim.stated.length === 0) this.#namer.nameFault(progress, match, worked);
 		for (const symbol of match.work.symbols) this.#usedValue(symbol, isFaulty(match, symbol));
 		this.#imply(match.step, new Set(match.work.symbols), progress.accuracy || !progress.isStated);
 		return match.step;
@@ -314,26 +295,6 @@ export class Progress {
 		progress.carriedForward = progress.accuracy && !isModel;
 	}
 
-	#nameFault(progress: StepProgress, match: Match, worked: number): void {
-		const [fault] = match.work.faults;
-		const { step, value } = progress;
-		const expected = this.modelOf(step.find) ?? Number.NaN;
-		if (fault) {
-			const name = leafSlip(fault, fault.symbol, this.#exercise);
-			progress.slip = slipOf(name, step.find, value, true);
-		} else if (progress.isStated && value !== undefined) {
-			const power = powerOfTenBetween(value, isNear(value, expected) ? worked : expected, 0.011);
-			const isRounded = (progress.figures ?? 9) < 2 && Math.abs(value / worked - 1) < 0.3;
-			const name =
-				power !== undefined ? this.#powerSlip(power, step) : isRounded ? 'too-few-figures' : 'arithmetic-slip';
-			progress.slip = slipOf(name, step.find, value, true);
-		}
-	}
-
-	#powerSlip(power: number, step: NumberStep): SlipName {
-		return powerOfTenSlip(power, step, this.#exercise);
-	}
-
 	// values without a working that can be recognised
 	#stated(find: string, claim: Claim, name: SlipName | undefined): string {
 		const progress = this.#begin(find);
@@ -349,10 +310,10 @@ export class Progress {
 			// a value that was right by itself and is now taken back
 			progress.method = false;
 			this.#withdraw(progress.step);
-			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
+			const found = name === undefined ? this.#namer.byValue(progress) : slipOf(name, find, progress.value, false);
 			if (found) progress.slip = found;
 		} else if (!hadMethod || !progress.slip) {
-			const found = name === undefined ? this.#slipByValue(progress) : slipOf(name, find, progress.value, false);
+			const found = name === undefined ? this.#namer.byValue(progress) : slipOf(name, find, progress.value, false);
 			if (found) progress.slip = found;
 		}
 		return find;
@@ -361,41 +322,6 @@ export class Progress {
 	/** What a step gives with the learner's own earlier values. */
 	#followed(step: NumberStep): number {
 		return evaluate(step.relations[0].formula, this.valueOf);
-	}
-
-	#slipByValue({ step, value }: StepProgress): FoundSlip | undefined {
-		if (value === undefined) return undefined;
-		const stated = { number: value, figures: 3, factor: 1 };
-		const own = mutantsOf(step, this.#exercise)
-			.filter(({ formula }) => isClose(stated, evaluate(formula, this.valueOf)))
-			.map(({ name }) => ({ name, step: step.find }));
-		const inputs = inputsOf(step, this.#routes.steps);
-		const whole = this.#routes.wrong
-			.filter((route, index) => {
-				const isOpen = route.step === step.find || (inputs.has(route.step) && !this.#of(route.step)?.isAttempted);
-				return isOpen && isClose(stated, this.#routes.results[index]?.[step.find] ?? Number.NaN);
-			})
-			.map((route) => ({ name: route.name, step: route.step }));
-		const found = own.length > 0 ? own : whole;
-		const [first] = found;
-		if (first)
-			return { names: namesOf(found.map(({ name }) => name)) ?? [first.name], step: first.step, value, isSeen: false };
-		const power = powerOfTenBetween(value, this.#followed(step), 0.011);
-		return power === undefined ? undefined : slipOf(this.#powerSlip(power, step), step.find, value, false);
-	}
-
-	// every slip that leads to the same formula
-	#slipLike(match: Match & { readonly kind: 'wrong' }, value: number | undefined): FoundSlip {
-		const { route } = match;
-		const same = this.#routes.wrong.filter(
-			(other) =>
-				other.step === route.step &&
-				other.points.every((point, index) =>
-					isNear(point[route.step] ?? Number.NaN, route.points[index]?.[route.step] ?? Number.NaN, 1e-9),
-				),
-		);
-		const names = namesOf(same.map(({ name }) => name)) ?? [route.name];
-		return { names, step: route.step, isSeen: true, ...(value === undefined ? {} : { value }) };
 	}
 
 	// which step a value without a name and without a working is for
@@ -495,13 +421,4 @@ function hasNumber(node: Claim['works'][number]): boolean {
 	if (node.kind === 'number' || node.kind === 'in-unit') return true;
 	if ('left' in node) return hasNumber(node.left) || (node.kind !== 'power' && hasNumber(node.right));
 	return 'operand' in node && hasNumber(node.operand);
-}
-
-function slipOf(name: SlipName, step: string, value: number | undefined, isSeen: boolean): FoundSlip {
-	return { names: [name], step, isSeen, ...(value === undefined ? {} : { value }) };
-}
-
-function namesOf(names: readonly SlipName[]): FoundSlip['names'] | undefined {
-	const [first, ...rest] = new Set(names);
-	return first === undefined ? undefined : [first, ...rest];
 }
