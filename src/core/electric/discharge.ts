@@ -118,24 +118,33 @@ function lastCharge(
 }
 
 function integrate(pack: Pack, load: Load, range: { start: number; stop: number; steps: number }): Integrals {
-	const { start, stop, steps } = range;
-	const width = (start - stop) / steps;
 	let [time, charge, delivered, lost] = [0, 0, 0, 0];
-	let from = rates(pack, load, start);
+	let from = rates(pack, load, range.start);
 	const points = [from.point(0)];
-	for (let step = 1; step <= steps; step += 1) {
-		const middle = rates(pack, load, start - (step - 0.5) * width);
-		const to = rates(pack, load, step === steps ? stop : start - step * width);
-		const simpson = (key: 'time' | 'charge' | 'delivered' | 'lost') =>
-			(width / 6) * (from[key] + 4 * middle[key] + to[key]);
-		time += simpson('time');
-		charge += simpson('charge');
-		delivered += simpson('delivered');
-		lost += simpson('lost');
-		points.push(to.point(time));
-		from = to;
+	for (const stretch of stretches(pack, range)) {
+		const steps = Math.ceil((range.steps * (stretch.start - stretch.stop)) / (range.start - range.stop));
+		const width = (stretch.start - stretch.stop) / steps;
+		for (let step = 1; step <= steps; step += 1) {
+			const middle = rates(pack, load, stretch.start - (step - 0.5) * width);
+			const to = rates(pack, load, step === steps ? stretch.stop : stretch.start - step * width);
+			const simpson = (key: 'time' | 'charge' | 'delivered' | 'lost') =>
+				(width / 6) * (from[key] + 4 * middle[key] + to[key]);
+			time += simpson('time');
+			charge += simpson('charge');
+			delivered += simpson('delivered');
+			lost += simpson('lost');
+			points.push(to.point(time));
+			from = to;
+		}
 	}
 	return { time, charge, delivered, lost, points };
+}
+
+/** The range cut where the curves of the cell bend, so that no step reaches over a bend. */
+function stretches({ cell }: Pack, { start, stop }: { start: number; stop: number }) {
+	const bends = new Set([...cell.openCircuit.charge, ...cell.resistance.charge]);
+	const inside = [...bends].filter((z) => z > stop + 1e-9 && z < start - 1e-9).sort((a, b) => b - a);
+	return [...inside, stop].map((to, i) => ({ start: i === 0 ? start : (inside[i - 1] ?? start), stop: to }));
 }
 
 /** How fast each sum grows per unit of charge used. */

@@ -32,8 +32,8 @@ const loadFor = (pack: Pack, multiple: number) => resistanceLoad(multiple * pack
 /** Charge, delivered energy and lost energy after a time, by the other solver. */
 function byOdex(pack: Pack, load: Load, { start, time }: { start: number; time: number }) {
 	const solver = new odex.Solver(3);
-	solver.absoluteTolerance = 1e-9;
-	solver.relativeTolerance = 1e-9;
+	solver.absoluteTolerance = 1e-11;
+	solver.relativeTolerance = 1e-11;
 	// time as a share of the whole, energies as shares of what the pack holds
 	const scale = packCapacity(pack, 0) * packSource(pack, 1).voltage;
 	const rates = (_: number, [z = 0]: readonly number[]) => {
@@ -58,11 +58,11 @@ describe('against odex, an independent extrapolation solver in time', () => {
 				const found = discharge(pack, load, { start });
 				fc.pre(found.runTime > 0);
 				const other = byOdex(pack, load, { start, time: found.runTime });
-				expect(Math.abs(other.charge - (found.points.at(-1)?.charge ?? Number.NaN))).toBeLessThan(1e-5);
-				expect(Math.abs(other.delivered / found.deliveredEnergy - 1)).toBeLessThan(1e-5);
-				expect(Math.abs(other.lost / found.lostEnergy - 1)).toBeLessThan(1e-5);
+				expect(Math.abs(other.charge - (found.points.at(-1)?.charge ?? Number.NaN))).toBeLessThan(2e-5);
+				expect(Math.abs(other.delivered / found.deliveredEnergy - 1)).toBeLessThan(2e-5);
+				expect(Math.abs(other.lost / found.lostEnergy - 1)).toBeLessThan(2e-5);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: 40 },
 		);
 	});
 
@@ -76,8 +76,8 @@ describe('against odex, an independent extrapolation solver in time', () => {
 		const found = discharge(pack, load);
 		const other = byOdex(pack, load, { start: 1, time: found.runTime });
 		expect(found.runTime).toBeGreaterThan(60);
-		expect(Math.abs(other.charge - (found.points.at(-1)?.charge ?? Number.NaN))).toBeLessThan(1e-5);
-		expect(Math.abs(other.delivered / found.deliveredEnergy - 1)).toBeLessThan(1e-5);
+		expect(Math.abs(other.charge - (found.points.at(-1)?.charge ?? Number.NaN))).toBeLessThan(2e-5);
+		expect(Math.abs(other.delivered / found.deliveredEnergy - 1)).toBeLessThan(2e-5);
 	});
 });
 
