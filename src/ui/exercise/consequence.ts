@@ -173,7 +173,8 @@ function valuesOf(exercise: Exercise, variant: Variant, kind: QuantityKindId): r
 // the reel that gives this resistance in the handiest length between the posts
 function reelFor(resistance: number, cupboard: Cupboard) {
 	const found = cupboard.reels.flatMap((reel) => {
-		const material = metalOf(reel);
+		// a metal that must stay cool, or grows in ohms as it warms, would hide what the number does
+		const material = reel.limitCelsius === undefined ? metalOf(reel) : undefined;
 		if (!material) return [];
 		const area = (Math.PI * (reel.diameterMillimetres / 1000) ** 2) / 4;
 		const length = (resistance * area) / resistivityAt(material, cold);
@@ -183,10 +184,7 @@ function reelFor(resistance: number, cupboard: Cupboard) {
 	return found.toSorted((a, b) => away(a.length) - away(b.length))[0];
 }
 
-function metalOf({ designation, limitCelsius }: CupboardReel): Material | undefined {
-	const id = materialIds.find((one) => materials[one].designation.toLowerCase() === designation.toLowerCase());
-	if (id === undefined) return undefined;
-	const material = materials[id];
-	if (limitCelsius === undefined) return material;
-	return { ...material, limit: { ...material.limit, value: limitCelsius + 273.15 } };
+function metalOf({ designation }: CupboardReel): Material | undefined {
+	const id = materialIds.find((one) => materials[one].designation === designation);
+	return id && materials[id];
 }

@@ -61,3 +61,25 @@ test('no wrong answer passes as right', () => {
 	);
 	expect(passed).toEqual([]);
 });
+
+test('the agreement is printed by kind of answer', () => {
+	const kinds = [...new Set(compared.map(({ kind }) => kind))];
+	const rows = kinds.map((name) => {
+		const part = compared.filter(({ kind }) => kind === name);
+		const marks = part.filter(({ marks, got }) => marks === got).length;
+		const finals = part.filter(({ isMeantRight, isRight }) => isMeantRight === isRight).length;
+		const slips = part.filter(({ hasRightSlips }) => hasRightSlips).length;
+		return { name, of: part.length, marks, finals, slips };
+	});
+	const line = (cells: readonly (string | number)[]) => cells.map((cell) => String(cell).padStart(14)).join('');
+	console.log(
+		[
+			line(['kind', 'answers', 'all marks', 'final', 'slips']),
+			...rows.map(({ name, of, marks, finals, slips }) => line([name, of, marks, finals, slips])),
+		].join('\n'),
+	);
+	for (const { name, of, marks, finals } of rows) {
+		expect(marks / of, name).toBeGreaterThanOrEqual(0.7);
+		expect(finals / of, name).toBeGreaterThanOrEqual(0.9);
+	}
+});

@@ -78,7 +78,9 @@ export const practice = {
 	},
 	bench: {
 		title: 'Try it on the bench',
-		link: (reel: string) => `Set up the bench with this number, on reel ${reel}`,
+		link: 'Set up the bench with this number',
+		setUp: (reel: string, length: string, voltage: string, limit: string) =>
+			`${length} of reel ${reel} on ${voltage}, limit ${limit}.`,
 		loop: (resistance: string, current: string, voltage: string) =>
 			`${resistance} on ${voltage} lets ${current} through.`,
 		wished: (wished: string) => `Wanted were ${wished}.`,
