@@ -112,9 +112,10 @@ export class Attempt {
 		return { exercise: exercise.id, seed: variant.seed, state: this.state, tries: this.tries, marking };
 	}
 
-	/** Takes an option from a list. */
+	/** Takes an option from a list; an empty one takes the choice back. */
 	choose(step: string, option: string): void {
-		this.choices = { ...this.choices, [step]: option };
+		const others = Object.entries(this.choices).filter(([find]) => find !== step);
+		this.choices = Object.fromEntries(option === '' ? others : [...others, [step, option]]);
 		this.keep();
 	}
 

@@ -42,7 +42,10 @@ export function feedbackOn(
 	const slips = tries >= 2 && !unit ? marking.slips.slice(0, 2) : [];
 	return {
 		word: words.word.notYet,
-		verdict: [...(unit ? [unit] : whereItWentOff(marking)), ...slips.map(saidOf)],
+		verdict: [
+			...(unit ? [unit] : [...whereItWentOff(marking), ...bareNumber(exercise, marking)]),
+			...slips.map(saidOf),
+		],
 		move: moveAfter(marking, slips, tries, unit !== undefined),
 	};
 }
@@ -55,6 +58,14 @@ function unitTrouble(exercise: Exercise, { finals, steps }: Marking): Sentence |
 	const number = writeNumber(final.value / (readUnitText(step.unit)?.factor ?? 1), { figures: 3 });
 	if (final.unit !== undefined && final.unit !== '') return { text: words.unitWrong };
 	return { text: words.numberRightUnitMissing(number, step.unit) };
+}
+
+// a number without its unit is read in the unit of the job, which may be millimetres
+function bareNumber(exercise: Exercise, { finals }: Marking): readonly Sentence[] {
+	const bare = finals.find(({ value, unit, isValueRight }) => value !== undefined && !unit && !isValueRight);
+	const step = exercise.steps.find(({ find }) => find === bare?.find);
+	if (step?.kind !== 'number' || step.unit === '' || readUnitText(step.unit)?.factor === 1) return [];
+	return [{ text: words.readWithoutUnit(step.unit) }];
 }
 
 function whereItWentOff(marking: Marking): readonly Sentence[] {

@@ -66,6 +66,8 @@ export function fromChain(members: readonly Expression[], style: MathStyle = pla
 export function symbolNode(name: string, style: MathStyle = plainStyle): MathNode {
 	const primes = /['′’]+/u.exec(name)?.[0].length ?? 0;
 	const bare = name.replace(/^\?|['′’]/gu, '');
+	// a word is no letter with an index
+	if (/^[a-z]{3,}$/u.test(bare) && greek[bare] === undefined) return { tag: 'unit', text: bare };
 	const found = Object.keys(greek).find((word) => bare === word || bare.startsWith(`${word}_`));
 	const first = found ?? (bare.startsWith('Δ') || bare.startsWith('∆') ? bare.slice(0, 2) : bare.slice(0, 1));
 	const index = bare.slice(first.length).replace(/^_/u, '').replace(/[{}]/gu, '');

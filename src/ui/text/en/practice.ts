@@ -22,7 +22,6 @@ export const practice = {
 	sets: 'Sets',
 	after: (lesson: number) => `after lesson ${lesson}`,
 	itemsOf: (count: number) => `${inWords(count)} jobs, about ${Math.round(count * 2)} minutes`,
-	open: (title: string) => `Open set ${title}`,
 	setTitle: (id: string, title: string) => `Set ${id.toUpperCase()}: ${title}`,
 	toGo: (id: string, left: number) =>
 		left === 0 ? `Set ${id.toUpperCase()}, done` : `Set ${id.toUpperCase()}, ${inWords(left)} to go`,
@@ -40,7 +39,6 @@ export const practice = {
 	jobCard: 'Job card',
 	given: 'Given',
 	wanted: 'Wanted',
-	reel: 'reel',
 	working: 'Working',
 	workingHint: 'One line for each step, as on paper. End with number and unit.',
 	workingKeys: 'Write Ω as ohm, √ as sqrt, powers as ^2. Cross out with ~~two waves~~.',
@@ -49,10 +47,9 @@ export const practice = {
 	notRead: (text: string) => `Not read: ${text}`,
 	mark: 'Mark it',
 	choices: 'Your choice',
-	choose: 'Or take one of these into your working:',
+	chooseItem: 'Choose …',
 	emptyAnswer: 'Nothing to mark yet. Write a line first.',
 	unchanged: 'This is the same as last time. Change a line first.',
-	marked: 'Marking',
 	hints: {
 		open: 'Look for a hint',
 		next: 'Next hint',
@@ -63,7 +60,6 @@ export const practice = {
 		setOut: 'With your numbers it begins so. Work it out:',
 		twin: 'The same kind of job with other numbers, worked through:',
 		and: ' and ',
-		helped: 'With help from here on. A fresh one without help settles it.',
 	},
 	twin: {
 		title: 'Worked twin',
