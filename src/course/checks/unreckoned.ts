@@ -83,7 +83,7 @@ export const unreckonedChecks = [
 		had: 'looked-up',
 		confidence: 0.97,
 		note: 'table value of the CIE observer there: 0.9999 at 555 nm',
-		reason: 'Belongs to the same fit, which the site does not use.',
+		reason: 'A point of the same analytic fit, which the site does not use.',
 	},
 	{
 		number: 90,

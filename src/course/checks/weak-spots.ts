@@ -4,6 +4,7 @@ import { materials } from '#core/material/materials.ts';
 import type { Kelvin } from '#core/quantity/unit.ts';
 import { nusseltHorizontalCylinderFujii } from '#core/thermal/convection.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
+import { wireProfile } from '#core/thermal/profile.ts';
 import { stillRoom, type Room } from '#core/thermal/room.ts';
 
 /** Model minus data as shares of the data: mean and root of the mean square. */
@@ -106,7 +107,7 @@ export function lawAgainstSolution(): Spread & { readonly count: number } {
 
 /** What one thing the model cannot know does to the temperature, at an unchanged current. */
 export interface Misjudgement {
-	readonly cause: 'surface-brighter' | 'surface-blacker' | 'draught-faint' | 'draught-light' | 'upright';
+	readonly cause: 'surface-brighter' | 'surface-blacker' | 'draught-faint' | 'draught-light' | 'upright' | 'short';
 	/** temperatures in K, one for each planned temperature; missing where the wire would leave its curve */
 	readonly reached: readonly (Kelvin | undefined)[];
 }
@@ -116,6 +117,9 @@ export const plannedTemperatures: readonly Kelvin[] = [300, 600, 900].map(fromCe
 
 /** Nickel-chromium 0.32 mm, level, oxidised, in still air: a usual reel. */
 const usualWire = { material: materials['nicr-80-20'], diameter: 0.32e-3 } as const;
+
+/** A short piece of wire, in m. */
+const shortLength = 0.06;
 
 /** Temperatures really reached when the wire is driven for the planned ones and one assumption is wrong. */
 export function misjudgements(): readonly Misjudgement[] {
@@ -134,5 +138,12 @@ export function misjudgements(): readonly Misjudgement[] {
 		{ cause: 'draught-faint', reached: reached({}, { ...stillRoom, draught: 0.1 }) },
 		{ cause: 'draught-light', reached: reached({}, { ...stillRoom, draught: 0.5 }) },
 		{ cause: 'upright', reached: reached({ orientation: 'upright' }) },
+		{ cause: 'short', reached: plannedTemperatures.map((temperature) => meanBetweenClips(planned, temperature)) },
 	];
+}
+
+/** Average over a piece of `shortLength` between clips at room temperature, at the current for this temperature. */
+function meanBetweenClips(wire: HotWire, temperature: Kelvin): Kelvin {
+	const clipTemperature = wire.room.temperature;
+	return wireProfile(wire, { length: shortLength, clipTemperature, drive: wire.currentAt(temperature) }).mean;
 }

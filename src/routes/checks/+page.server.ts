@@ -85,7 +85,8 @@ function byReason() {
 	const reasons = [...new Set(unreckonedChecks.map(({ reason }) => reason))];
 	return reasons.map((reason) => {
 		const members = unreckonedChecks.filter((entry) => entry.reason === reason);
-		return { reason, entries: members.map((entry) => ({ ...described(entry), citation: citationOf(entry) })) };
+		const citations = [...new Map(members.map((entry) => [keyOf(entry), citationOf(entry)])).values()];
+		return { reason, entries: members.map(described), citations };
 	});
 }
 

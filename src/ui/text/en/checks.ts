@@ -61,7 +61,7 @@ export const checks = {
 			parts: 'average, spread (rms)',
 		},
 		spreadNote:
-			'These spreads were found when the model was chosen; the tables themselves are not copied here. They do not say how their currents were measured.',
+			'These spreads were found when the model was chosen; the tables themselves are not copied here. They do not say how their currents were measured. Where no author stands, none was noted.',
 		law: (values: { count: number; mean: string; rms: string }) =>
 			`Reckoned here: at ${values.count} Rayleigh numbers from 0.0001 to 100 our law of convection lies ${values.mean} from our numerical solution on average, with a spread of ${values.rms}.`,
 		memory:
@@ -75,10 +75,11 @@ export const checks = {
 			'draught-faint': () => 'a draught of 0.1 m/s crosses the wire',
 			'draught-light': () => 'a draught of 0.5 m/s crosses the wire',
 			upright: () => 'the wire hangs upright (itself known to ± 20 %)',
+			short: () => 'the piece is 60 mm long between cold clips: its average',
 		},
 		beyond: 'over its curve',
 		effectNote: (emissivity: string) =>
-			`Emissivity is the weakest figure of all: we take ${emissivity} for oxidised wire, and books differ by more than 0.1. Short wires run cooler near their clips; the bench reckons those apart.`,
+			`Emissivity is the weakest figure of all: we take ${emissivity} for oxidised wire, and books differ by more than 0.1. The bench takes every wire as long; a short one is cooler near its clips, and its average is lower.`,
 	},
 	print: 'Print this page',
 } as const;
