@@ -22,6 +22,12 @@ for (const slug of ['solve-for-resistance', 'measure-and-find-the-length']) {
 					await page.getByRole('button', { name: 'Put in 3.0 Ω' }).click();
 					await page.getByRole('button', { name: 'Switch on' }).click();
 				}
+				if (part === 3 && slug === 'measure-and-find-the-length') {
+					await page.getByRole('button', { name: 'Glasses on' }).click();
+					await page.getByRole('button', { name: 'Unplug the supply' }).click();
+					await page.getByRole('button', { name: 'Touch them together' }).click();
+					await page.getByRole('button', { name: 'Note it' }).click();
+				}
 				if (part === 4) {
 					await page.getByRole('radio', { name: /^(4.00|about 0.3)/ }).check();
 					await page.getByRole('button', { name: 'Say it' }).click();

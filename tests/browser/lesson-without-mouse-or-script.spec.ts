@@ -42,6 +42,15 @@ test('the switch waits for the prediction', async ({ page }) => {
 	await expect(page.getByRole('heading', { name: '2 Predict' })).toBeVisible();
 });
 
+test('what was seen is asked only once the bench has shown it', async ({ page }) => {
+	await page.goto(address);
+	await page.getByRole('button', { name: '4 Say what you saw' }).click();
+	await expect(page.getByText('Run the bench first.')).toBeVisible();
+	await expect(page.getByRole('radio')).toHaveCount(0);
+	await page.getByRole('button', { name: 'To part 3' }).click();
+	await expect(page.getByRole('heading', { name: '3 Watch' })).toBeVisible();
+});
+
 test('loading again keeps the part, the choices, what was typed and the readings', async ({ page }) => {
 	await page.goto(address);
 	await page.getByRole('button', { name: '2 Predict' }).click();

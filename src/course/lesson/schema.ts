@@ -98,7 +98,11 @@ export function lessonSchema(typeset: Typesetter) {
 			),
 		}),
 		watch,
-		saw: question,
+		saw: v.strictObject({
+			/** the reading asked about: ohms put in, or metres of wire with 0 for probes together */
+			asks: v.pipe(v.number(), v.minValue(0)),
+			...question.entries,
+		}),
 		why: v.strictObject({ relation: text, says: text, read: v.pipe(v.array(question), v.maxLength(2)) }),
 		worked: v.strictObject({
 			example: v.strictObject({ task: text, rows, prompt: question, sample }),
@@ -129,7 +133,7 @@ export function lessonSchema(typeset: Typesetter) {
 
 export type LessonRecord = v.InferOutput<ReturnType<typeof lessonSchema>>;
 export type PredictChoice = LessonRecord['predict']['choices'][number];
-export type LessonQuestion = LessonRecord['saw'];
+export type LessonQuestion = LessonRecord['worked']['example']['prompt'];
 export type WorkedRowName = keyof LessonRecord['worked']['example']['rows'];
 export type LessonSample = LessonRecord['worked']['example']['sample'];
 export type Watch = LessonRecord['watch'];

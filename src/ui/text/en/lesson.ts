@@ -146,6 +146,8 @@ export const lesson = {
 		tooFew: 'Note at least three lengths in part 3. Then the line can be drawn here.',
 	},
 	saw: {
+		watchFirst: 'The reading that is asked for here is not noted yet. Run the bench first.',
+		toWatch: 'To part 3',
 		check: 'Say it',
 		ringed: 'Ringed: the reading that was asked for.',
 		lookAgain: 'Look again, then choose.',
