@@ -9,5 +9,8 @@ export default defineConfig({
 	test: {
 		include: ['tests/{unit,property,published}/**/*.test.ts'],
 		environment: 'node',
+		setupFiles: ['tests/support/property-seed.ts'],
+		// a full stop for a test that hangs, not a measure of speed
+		testTimeout: 120_000,
 	},
 });
