@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { markWorking, openJob, rounded } from '#tests/support/practice.ts';
+import { expectStep, markWorking, openJob, rounded } from '#tests/support/practice.ts';
 
 const ohmsJob = /You want exactly/;
 const lengthJob = /How long is the measured piece/;
@@ -37,8 +37,8 @@ test('a right number without its unit is half way, and the same line with it is 
 	const line = `${job.value('V')}/${job.value('I')} = ${rounded(job.value('V') / job.value('I'))}`;
 	await markWorking(page, line);
 	await expect(page.locator('.verdict')).toContainText('It has no unit: Ω?');
-	await expect(page.getByRole('row', { name: /^R right right/ })).toBeVisible();
-	await expect(page.getByRole('row', { name: /^Unit not yet/ })).toBeVisible();
+	await expectStep(page, 'R', ['right', 'right']);
+	await expectStep(page, 'Unit', ['not yet']);
 	await markWorking(page, `${line} Ω`);
 	await expect(page.locator('.verdict')).toContainText('Right.');
 });
@@ -52,8 +52,8 @@ test('a slip in the first step is followed: the second is right for the own numb
 		`R = ${job.value('Rread')} + ${job.value('Rleads')} = ${sum} ohm\nL = ${sum}/${job.value('R′')} = ${length} mm`,
 	);
 	await expect(page.locator('.verdict')).toContainText('is right for your number');
-	await expect(page.getByRole('row', { name: /^R not yet not yet/ })).toBeVisible();
-	await expect(page.getByRole('row', { name: /^ℓ right right for your number/ })).toBeVisible();
+	await expectStep(page, 'R', ['not yet', 'not yet']);
+	await expectStep(page, 'ℓ', ['right', 'right for your number']);
 	await expect(page.locator('.verdict')).toContainText('the meter would show');
 	await page.getByRole('link', { name: 'Set up the bench with this number' }).click();
 	await expect(page).toHaveURL(/\/bench\/?\?v=1/);

@@ -39,6 +39,12 @@ export async function markWorking(page: Page, working: string): Promise<void> {
 	await page.getByRole('button', { name: 'Mark it' }).click();
 }
 
+/** Looks up the row of a step in the table of marks, and compares its words. */
+export async function expectStep(page: Page, letter: string, words: readonly string[]): Promise<void> {
+	const head = page.locator('th[scope="row"]').filter({ hasText: new RegExp(`^\\s*${letter}\\s*$`, 'u') });
+	await expect(page.getByRole('row').filter({ has: head }).getByRole('cell')).toHaveText([...words]);
+}
+
 export function rounded(value: number): string {
 	return String(Number(value.toPrecision(4)));
 }
