@@ -111,6 +111,7 @@ export function checkDesign(
 /**
  * Every supply with every reel and pair of leads, each at the length of the brief that fails least: the fit ones
  * first, then by the number of checks failed. A rejected design keeps its checks, which say why and by how much.
+ * Temperatures are read from the table of the wire, within 0.02 K of `operatingPoint`.
  */
 export function searchDesigns(cupboard: Cupboard, brief: Brief): readonly Design[] {
 	const designs = cupboard.supplies.flatMap((chosen) =>
@@ -170,17 +171,44 @@ function bestLength(
 	currentTo: Amperes | undefined,
 ): Pick<Design, 'setup' | 'point' | 'checks' | 'isFit'> {
 	const { from, to } = brief.length;
-	let best = { cut: setup, badness: Infinity };
-	for (let index = 0; index < (from === to ? 1 : lengthsTried); index += 1) {
-		const cut = withLength(setup, from + ((to - from) * index) / (lengthsTried - 1));
-		// near enough to choose by; the length chosen is solved in full
-		const near = settle(cut, steadyTemperatureFromTable(cut));
-		const next = badness(checkDesign(cut, brief, near, currentTo));
-		if (next < best.badness) best = { cut, badness: next };
+	const first = tryLength(setup, brief, currentTo, from);
+	const last = from === to ? first : tryLength(setup, brief, currentTo, to);
+	let best = last.badness < first.badness ? last : first;
+	for (let index = 1; index < lengthsTried - 1 && !isAlike(first, last); index += 1) {
+		const next = tryLength(setup, brief, currentTo, from + ((to - from) * index) / (lengthsTried - 1));
+		if (next.badness < best.badness) best = next;
 	}
-	const point = operatingPoint(best.cut);
-	const checks = checkDesign(best.cut, brief, point, currentTo);
-	return { setup: best.cut, point, checks, isFit: failures(checks) === 0 };
+	return { setup: best.setup, point: best.point, checks: best.checks, isFit: failures(best.checks) === 0 };
+}
+
+interface Tried {
+	readonly setup: Setup;
+	readonly point: OperatingPoint;
+	readonly checks: readonly DesignCheck[];
+	readonly badness: number;
+}
+
+function tryLength(setup: Setup, brief: Brief, currentTo: Amperes | undefined, length: Metres): Tried {
+	const cut = withLength(setup, length);
+	const point = settle(cut, steadyTemperatureFromTable(cut));
+	const checks = checkDesign(cut, brief, point, currentTo);
+	return { setup: cut, point, checks, badness: badness(checks) };
+}
+
+/**
+ * Whether no length between two is better than both: each check passes or fails alike at both, and what is wanted lies
+ * on one side of the middle of its band. Every figure only rises or only falls with the length.
+ */
+function isAlike(first: Tried, last: Tried): boolean {
+	return first.checks.every((check, index) => {
+		const other = last.checks[index];
+		if (other?.code !== check.code || other.holds !== check.holds) return false;
+		if (check.code === 'ceiling') return other.code === 'ceiling' && other.part === check.part;
+		if (check.code === 'runs') return other.code === 'runs' && other.state === check.state;
+		if (!('band' in check) || !('band' in other) || check.code === 'length') return true;
+		const centre = middle(check.band);
+		return check.value < centre === other.value < centre;
+	});
 }
 
 /** Checks failed, and among equals how far the wanted temperature or power is from the middle of its band. */

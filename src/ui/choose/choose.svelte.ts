@@ -2,6 +2,7 @@ import { SvelteMap } from 'svelte/reactivity';
 import type { Design } from '#core/setup/design.ts';
 import { predictionUncertainty } from '#core/setup/uncertainty.ts';
 import type { Cupboard } from '#exercise/cupboard.ts';
+import { writeAddress } from './address.ts';
 import {
 	readBrief,
 	textsOf,
@@ -11,7 +12,7 @@ import {
 	type FieldName,
 	type FieldProblem,
 } from './brief.ts';
-import { presets, type PresetName } from './presets.ts';
+import { presetNames, presets, type PresetName } from './presets.ts';
 import { benchAddress, findDesigns, type Findings } from './search.ts';
 
 /** The page's brief: texts as typed, the last brief they made, and what the cupboard has for it. */
@@ -21,7 +22,6 @@ export class Choose {
 	texts = $state.raw<BriefTexts>(textsOf(presets.foamBow));
 	aim = $state<Aim>(presets.foamBow.aim);
 	supply = $state<string>(presets.foamBow.supply);
-	preset = $state<PresetName | null>('foamBow');
 	/** the last good one */
 	brief = $state.raw<BriefSettings>(presets.foamBow);
 	/** fields left, so that their problems are told */
@@ -37,6 +37,12 @@ export class Choose {
 		return problems.filter(({ field }) => this.#left.includes(field));
 	});
 
+	/** the brief of lesson 12 that is shown, if it is one */
+	readonly preset: PresetName | undefined = $derived.by(() => {
+		const address = writeAddress(this.brief);
+		return this.isStale ? undefined : presetNames.find((name) => writeAddress(presets[name]) === address);
+	});
+
 	constructor(cupboard: () => Cupboard) {
 		this.#cupboard = cupboard;
 	}
@@ -44,7 +50,6 @@ export class Choose {
 	type(field: FieldName, text: string): void {
 		if (text === this.texts[field]) return;
 		this.texts = { ...this.texts, [field]: text };
-		this.preset = null;
 		this.#take();
 	}
 
@@ -59,20 +64,17 @@ export class Choose {
 	chooseAim(aim: Aim): void {
 		if (aim === this.aim) return;
 		this.aim = aim;
-		this.preset = null;
 		this.texts = { ...this.texts, ...startOf[aim] };
 		this.#take();
 	}
 
 	chooseSupply(supply: string): void {
 		this.supply = supply;
-		this.preset = null;
 		this.#take();
 	}
 
 	startFrom(preset: PresetName): void {
 		this.restore(presets[preset]);
-		this.preset = preset;
 	}
 
 	restore(brief: BriefSettings): void {
@@ -80,7 +82,6 @@ export class Choose {
 		this.aim = brief.aim;
 		this.supply = brief.supply;
 		this.brief = brief;
-		this.preset = null;
 		this.#left = [];
 	}
 

@@ -32,8 +32,15 @@ export function addressWords(problem: AddressProblem): string {
 /** What stands on a shelf under this label, by name and size. */
 export function itemWords(id: string, { supplies, reels, leads }: Cupboard): string {
 	const reel = reels.find((item) => item.id === id);
-	if (reel !== undefined) return `${materialOfReel(reel).designation}, ${sizeWords(sizeOfReel(reel))}`;
+	if (reel !== undefined) {
+		const [metal, size] = [materialOfReel(reel).designation, sizeWords(sizeOfReel(reel))];
+		return `${unbroken(metal)}, ${unbroken(size)}`;
+	}
 	return [...supplies, ...leads].find((item) => item.id === id)?.name ?? '';
+}
+
+function unbroken(words: string): string {
+	return words.replaceAll(' ', '\u00A0');
 }
 
 /** Which parts a design takes, by their labels. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { materials } from '#core/material/materials.ts';
-import { checkDesign, searchDesigns, type Cupboard, type Design } from '#core/setup/design.ts';
+import { checkDesign, leastMargin, searchDesigns, type Brief, type Cupboard, type Design } from '#core/setup/design.ts';
+import { withLength } from '#core/setup/setup.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 import { reel40, screwPair, setupWith, supplies } from '#tests/support/shed.ts';
 
@@ -62,4 +63,39 @@ it('says by how much a check fails', () => {
 	const [runs, length] = checkDesign(setup, { length: { from: 0.4, to: 0.5 } });
 	expect(runs).toEqual({ code: 'runs', holds: true, state: 'on' });
 	expect(length).toEqual({ code: 'length', holds: false, value: 0.3, band: { from: 0.4, to: 0.5 } });
+});
+
+it('misses no design that one of nine lengths in turn would give', () => {
+	const every = Object.entries(supplies).map(([id, supply]) => ({ id, supply }));
+	const shelf = { ...cupboard, supplies: every, reels: [...cupboard.reels, reel('R-25', 0.25e-3)] };
+	const briefs: readonly Brief[] = [
+		{ length: { from: 0.3, to: 0.9 }, temperature: { from: celsius(250), to: celsius(350) }, runTime: 2700 },
+		{ length: { from: 0.2, to: 1.4 }, powerPerMetre: { from: 20, to: 60 }, mostCurrent: 2 },
+		{ length: { from: 0.05, to: 0.5 }, temperature: { from: celsius(380), to: celsius(460) } },
+	];
+	for (const brief of briefs) {
+		const { from, to } = brief.length;
+		const designs = searchDesigns(shelf, brief);
+		expect(designs).toHaveLength(every.length * 4);
+		const fits = designs.filter(({ isFit }) => isFit).length;
+		expect(fits).toBeGreaterThan(0);
+		expect(fits).toBeLessThan(designs.length);
+		for (const { setup, isFit } of designs) {
+			const lengths = Array.from({ length: 9 }, (_, index) => from + ((to - from) * index) / 8);
+			const isPossible = lengths.some((length) =>
+				checkDesign(withLength(setup, length), brief).every(({ holds }) => holds),
+			);
+			expect(isFit).toBe(isPossible);
+		}
+	}
+});
+
+it('tells how much room the tightest check leaves', () => {
+	const band = { from: 100, to: 200 };
+	expect(leastMargin([{ code: 'temperature', holds: true, value: 150, band }])).toBeCloseTo(1);
+	expect(leastMargin([{ code: 'temperature', holds: true, value: 110, band }])).toBeCloseTo(0.2);
+	expect(leastMargin([{ code: 'temperature', holds: false, value: 90, band }])).toBeCloseTo(-0.2);
+	const ceiling = { code: 'ceiling', holds: true, part: 'fuse', value: 3, most: 4 } as const;
+	expect(leastMargin([{ code: 'temperature', holds: true, value: 150, band }, ceiling])).toBeCloseTo(0.25);
+	expect(leastMargin([{ code: 'run-time', holds: true, value: 3600, least: 2700 }])).toBeCloseTo(0.25);
 });
