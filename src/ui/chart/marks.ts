@@ -14,6 +14,8 @@ export function dataset(
 		label: name,
 		data: points.map(({ x, y }) => ({ x, y })),
 		showLine: joined,
+		// a measured point on the edge of the scale is drawn whole
+		...(joined ? {} : { clip: false as const }),
 		borderColor: colour,
 		// the projector's thicker lines need longer dashes: 18 10 for pencil
 		borderDash: style.dash.map((part) => part * (lineWidth > 3 ? 3 : 1)),

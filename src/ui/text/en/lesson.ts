@@ -115,8 +115,12 @@ export const lesson = {
 		apart: 'Take them off',
 		meter: 'Ohmmeter',
 		meters: {
-			MT: 'MT, steps of 0.1 Ω, ± (0.8 % + 2 steps)',
-			MH: 'MH, steps of 0.01 Ω, ± (0.5 % + 3 steps)',
+			MT: 'MT, steps of 0.1 Ω',
+			MH: 'MH, steps of 0.01 Ω',
+		},
+		meterLimits: {
+			MT: '± (0.8 % of the reading + 2 steps)',
+			MH: '± (0.5 % of the reading + 3 steps)',
 		},
 		reading: 'ohmmeter',
 		open: 'open',
