@@ -1,8 +1,11 @@
 import { materials } from '#core/material/materials.ts';
 import { operatingPoint } from '#core/setup/operating-point.ts';
+import type { Setup } from '#core/setup/setup.ts';
+import { predictionUncertainty } from '#core/setup/uncertainty.ts';
 import type { Volts } from '#core/quantity/unit.ts';
 import { glowHue, glowStrength, glowThreshold, type RoomLight } from '#core/thermal/glow.ts';
 import { heatBand, hotFrom } from '#core/thermal/heat-band.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 import { sagOfLengthenedWire, thermalGrowth } from '#core/thermal/sag.ts';
 
@@ -15,19 +18,20 @@ export class FrontWire {
 	voltage: Volts = $state(11);
 	readonly #light: () => RoomLight;
 
-	readonly point = $derived.by(() =>
-		operatingPoint({
-			supply: {
-				openCircuitVoltage: this.voltage,
-				internalResistance: 0,
-				protection: { kind: 'holds', limit: 5 },
-			},
-			wire: this.wire,
-			leads: { resistance: 0.035, rating: 10 },
-			room: stillRoom,
-		}),
-	);
-	readonly celsius = $derived(this.point.temperature - 273.15);
+	readonly #setup = $derived<Setup>({
+		supply: {
+			openCircuitVoltage: this.voltage,
+			internalResistance: 0,
+			protection: { kind: 'holds', limit: 5 },
+		},
+		wire: this.wire,
+		leads: { resistance: 0.035, rating: 10 },
+		room: stillRoom,
+	});
+	readonly point = $derived(operatingPoint(this.#setup));
+	readonly celsius = $derived(this.point.temperature - iceZero);
+	/** twice the standard uncertainty of the temperature, in K; 0 for a wire without current */
+	readonly spread = $derived(predictionUncertainty(this.#setup)?.temperature.expandedUncertainty ?? 0);
 	readonly isHot = $derived(this.point.temperature >= hotFrom);
 	readonly band = $derived.by(() =>
 		heatBand(this.point.temperature, { limit: material.limit.value, light: this.#light() }),

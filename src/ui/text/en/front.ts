@@ -33,7 +33,9 @@ export const front = {
 		inLoop: 'in the loop',
 		ofWire: 'of the warm wire',
 		band: bands,
-		tab: (celsius: string, band: string, burns: boolean) => `${celsius} °C · ${band}${burns ? ' · burns' : ''}`,
+		tab: (celsius: string, spread: string, band: string, burns: boolean) =>
+			`${celsius} °C${spread ? ` ± ${spread}` : ''} · ${band}${burns ? ' · burns' : ''}`,
+		spread: 'The ± is twice the standard uncertainty, about 95 %.',
 		spoken: (volts: string, amperes: string, celsius: string, band: string, burns: boolean) =>
 			`${volts} volts, ${amperes} amperes. Wire about ${celsius} degrees, ${band}.${burns ? ' Would burn.' : ''}`,
 		caution:
