@@ -8,6 +8,7 @@ import type {
 	PerKelvin,
 	WattsPerMetreKelvin,
 } from '#core/quantity/unit.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import type { SourceKey } from './sources.ts';
 
 export type MaterialId =
@@ -91,15 +92,13 @@ export interface Material {
 export type Hazard =
 	'zinc-coating-fume' | 'burns-when-white-hot' | 'burns-away-in-air' | 'scales-off' | 'brittle-after-use';
 
-const zeroCelsius = 273.15;
-
 /** Temperatures of a table printed in °C, in K. */
 export function celsius(...temperatures: readonly number[]): readonly Kelvin[] {
-	return temperatures.map((temperature) => temperature + zeroCelsius);
+	return temperatures.map((temperature) => temperature + iceZero);
 }
 
 export function fromCelsius(temperatureCelsius: number): Kelvin {
-	return temperatureCelsius + zeroCelsius;
+	return temperatureCelsius + iceZero;
 }
 
 const curves = new WeakMap<readonly number[], MonotoneCurve>();

@@ -1,3 +1,4 @@
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { dimensions, type Dimension } from './dimension.ts';
 
 /** A unit with a symbol of its own. */
@@ -94,7 +95,7 @@ export const namedUnits: readonly NamedUnit[] = [
 			symbols: ['degC', '°c'],
 			words: ['celsius', 'centigrade'],
 		}),
-		zero: 273.15,
+		zero: iceZero,
 	},
 	{
 		...unit('°F', 5 / 9, dimensions.temperature, { symbols: ['degF', '°f'], words: ['fahrenheit'] }),

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { materials } from '#core/material/materials.ts';
 import { checkDesign, leastMargin, searchDesigns, type Brief, type Cupboard, type Design } from '#core/setup/design.ts';
 import { withLength } from '#core/setup/setup.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 import { reel40, screwPair, setupWith, supplies } from '#tests/support/shed.ts';
 
-const celsius = (temperature: number) => temperature + 273.15;
+const celsius = (temperature: number) => temperature + iceZero;
 const reel = (id: string, diameter: number) => ({ id, wire: { material: materials['nicr-80-20'], diameter } });
 const cupboard: Cupboard = {
 	supplies: [{ id: 'P4', supply: supplies.nickelPack }],

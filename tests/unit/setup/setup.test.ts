@@ -3,6 +3,7 @@ import { heatCurve } from '#core/setup/heat-curve.ts';
 import { seriesResistanceOf, validateSetup } from '#core/setup/setup.ts';
 import { sweepLength } from '#core/setup/sweep.ts';
 import { wireState } from '#core/setup/wire-state.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { clipPair, reel40, setupWith, supplies } from '#tests/support/shed.ts';
 
 describe('a set-up from outside', () => {
@@ -59,7 +60,7 @@ it('marks where the supply acts along a sweep, and only there', () => {
 it('names the state of a wire by its temperature', () => {
 	const at = (celsius: number) =>
 		wireState({
-			temperature: celsius + 273.15,
+			temperature: celsius + iceZero,
 			roomTemperature: 293.15,
 			limit: 1373.15,
 			melting: 1673.15,

@@ -3,11 +3,12 @@ import { materials } from '#core/material/materials.ts';
 import { awgDiameter } from '#core/quantity/gauge.ts';
 import { solveWish, type Solution, type Wish } from '#core/setup/solve.ts';
 import type { Setup } from '#core/setup/setup.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { clipPair, setupWith, supplies } from '#tests/support/shed.ts';
 
 const fine = { material: materials['cral-25-5'], diameter: awgDiameter(28), length: 0.3 };
 const hair = { ...fine, diameter: awgDiameter(36) };
-const toCelsius = (kelvin: number) => kelvin - 273.15;
+const toCelsius = (kelvin: number) => kelvin - iceZero;
 
 function solved(setup: Setup, wish: Wish): Solution {
 	const outcome = solveWish(setup, wish);

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { encodeSrgb, blackBodyRadiance, glowHue, glowLuminance, glowStrength } from '#core/thermal/glow.ts';
 import { heatBand } from '#core/thermal/heat-band.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 
-const celsius = (temperature: number) => temperature + 273.15;
+const celsius = (temperature: number) => temperature + iceZero;
 
 describe('the table the bench is drawn by, reckoned separately, emissivity 0.88', () => {
 	test.each([

@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { materials } from '#core/material/materials.ts';
 import { awgDiameter } from '#core/quantity/gauge.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 
-const celsius = (temperature: number) => temperature + 273.15;
+const celsius = (temperature: number) => temperature + iceZero;
 const nickelChromium = materials['nicr-80-20'];
 const ironChromium = materials['cral-25-5'];
 const r40 = new HotWire({ material: nickelChromium, diameter: 0.4e-3, emissivity: 0.88 }, stillRoom);

@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { solveOde, valueInStep } from '#core/numeric/ode.ts';
 import { materials } from '#core/material/materials.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 import { temperatureAfter, timeConstant, timeTo95Percent, timeToCool, timeToReach } from '#core/thermal/warm-up.ts';
 
-const celsius = (temperature: number) => temperature + 273.15;
+const celsius = (temperature: number) => temperature + iceZero;
 const nickelChromium = (diameter: number) => new HotWire({ material: materials['nicr-80-20'], diameter }, stillRoom);
 
 describe('sample values of the bench drawing', () => {
