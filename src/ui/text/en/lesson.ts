@@ -7,14 +7,12 @@ export const lesson = {
 		minutes: (minutes: number) => `${minutes} min`,
 		state: { new: 'new', begun: 'begun', done: 'done' },
 	},
-	title: (number: number, title: string) => `${number}  ${title}`,
 	before: (minutes: number) => `${minutes} minutes, seven parts.`,
 	parts: ['Caution', 'Predict', 'Watch', 'Say what you saw', 'Why', 'Worked, half-worked, yours', 'Look back'],
 	partHead: (number: number, name: string) => `${number} ${name}`,
 	partNav: 'Parts of this lesson',
 	back: 'Back',
 	next: (number: number) => `Next part: ${number} of 7`,
-	toList: 'All lessons',
 	notKept: 'This browser keeps nothing. Your work lasts until you close the page.',
 	key: 'Answer and reasons',
 	keyLine: { right: 'right', wrong: 'not right' },
@@ -27,7 +25,6 @@ export const lesson = {
 		lock: 'Lock it in pencil',
 		missing: 'Choose an answer and say how sure you are. Then lock it.',
 		locked: 'Locked in pencil. Now watch what happens.',
-		toWatch: 'To the bench',
 	},
 	margin: {
 		title: 'Margin',
@@ -58,7 +55,6 @@ export const lesson = {
 		wishRange: (limit: string) => `Type a current from 0.5 A to ${limit}.`,
 		between: 'Between the posts',
 		empty: 'R = ?',
-		nothing: 'empty',
 		put: (ohms: string) => `Put in ${ohms}`,
 		takeOut: 'Take it out',
 		offFirst: 'Switch off first. A resistance is changed only with the supply off.',
@@ -146,7 +142,6 @@ export const lesson = {
 		pointsSummary: (count: number) => `${count} readings noted, from short to long.`,
 		fit: (slope: string, height: string) =>
 			`The line climbs ${slope} and stands at ${height} where the length is zero.`,
-		label: (perMetre: string) => `The reel’s label says ${perMetre}.`,
 		tooFew: 'Note at least three lengths in part 3. Then the line can be drawn here.',
 	},
 	saw: {
@@ -177,8 +172,6 @@ export const lesson = {
 			result: 'Result',
 			sense: 'Does it make sense?',
 		},
-		table: 'Working in five rows',
-		blank: 'your step',
 		check: 'Check this step',
 		right: 'Right.',
 		notYet: 'Not yet.',
@@ -196,5 +189,4 @@ export const lesson = {
 		check: 'Check',
 		done: 'That was the last part. The lesson is done.',
 	},
-	verdict: { right: 'Right.', notYet: 'Not yet.' },
 } as const;
