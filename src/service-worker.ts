@@ -9,7 +9,12 @@ declare const self: ServiceWorkerGlobalScope;
 
 const cacheName = `ohm-to-ember ${version}`;
 const olderFaceFormat = /\.(woff|ttf|eot)$/;
-const needed = [...build.filter((path) => !olderFaceFormat.test(path)), ...files, ...prerendered];
+const readmePicture = /\/pictures\//;
+const needed = [
+	...build.filter((path) => !olderFaceFormat.test(path)),
+	...files.filter((path) => !readmePicture.test(path)),
+	...prerendered,
+];
 // only pages with facts from the build have these, and a host may name its missing page otherwise
 const wanted = [...prerendered.map((path) => `${path.replace(/\/?$/, '/')}__data.json`), `${base}/404.html`];
 

@@ -1,5 +1,5 @@
 import type { BinaryKind, Expression, NumberNode } from '#core/expression/expression.ts';
-import { narrowSpace, writeNumber } from '#core/quantity/write.ts';
+import { narrowSpace, unitSpace, writeNumber } from '#core/quantity/write.ts';
 
 /** One element of set mathematics as plain data; the component turns it into MathML, so nothing typed becomes markup. */
 export type MathNode =
@@ -32,7 +32,7 @@ export function fromExpression(node: Expression, style: MathStyle = plainStyle):
 		case 'symbol':
 			return symbolNode(node.name, style);
 		case 'in-unit':
-			return row(grip(node.operand, 4, style), { tag: 'space', text: narrowSpace }, unitNode(node.unit.text));
+			return row(grip(node.operand, 4, style), { tag: 'space', text: unitSpace }, unitNode(node.unit.text));
 		case 'negative':
 			return row(sign('−'), grip(node.operand, 2, style));
 		case 'root':

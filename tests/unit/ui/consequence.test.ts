@@ -27,15 +27,15 @@ function told(file: string, find: string, value: number): string {
 const ohms = '03-solve-for-resistance/1-volts-and-amperes.yaml';
 
 test('the product in place of the quotient lets far less current through', () => {
-	expect(told(ohms, 'R', 30)).toMatch(/^30\.0 Ω on 12\.0 V lets 0\.400 A through\. Wanted were 2\.50 A\./);
+	expect(told(ohms, 'R', 30)).toMatch(/^30\.0 Ω on 12\.0 V would let 0\.400 A through\. Wanted were 2\.50 A\./);
 });
 
 test('a resistance far too small drives the supply to its limit', () => {
-	expect(told(ohms, 'R', 12 / 57.6)).toMatch(/lets 57\.6 A through\. The supply holds its limit, 5\.00 A/);
+	expect(told(ohms, 'R', 12 / 57.6)).toMatch(/would let 57\.6 A through\. The supply holds its limit, 5\.00 A/);
 });
 
 test('the right resistance lets the wished current through', () => {
-	expect(told(ohms, 'R', 4.8)).toMatch(/^4\.80 Ω on 12\.0 V lets 2\.50 A through\. The wire/);
+	expect(told(ohms, 'R', 4.8)).toMatch(/^4\.80 Ω on 12\.0 V would let 2\.50 A through\. The wire/);
 });
 
 test('a current is told by the voltage it would need', () => {

@@ -78,7 +78,7 @@ export const practice = {
 		setUp: (reel: string, length: string, voltage: string, limit: string) =>
 			`${length} of reel ${reel} on ${voltage}, limit ${limit}.`,
 		loop: (resistance: string, current: string, voltage: string) =>
-			`${resistance} on ${voltage} lets ${current} through.`,
+			`${resistance} on ${voltage} would let ${current} through.`,
 		wished: (wished: string) => `Wanted were ${wished}.`,
 		held: (limit: string, voltage: string) => `The supply holds its limit, ${limit}, and falls to ${voltage}.`,
 		wire,
