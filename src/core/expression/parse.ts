@@ -22,6 +22,8 @@ export class Parser {
 	readonly #vocabulary: Vocabulary;
 	#at: number;
 	#depth = 0;
+	// what could not be read is not tried again at the same place and depth: R^(R^(… would double with each bracket
+	readonly #unread = new Map<number, ExpressionProblem | undefined>();
 	problem: ExpressionProblem | undefined;
 
 	constructor(tokens: readonly Token[], vocabulary: Vocabulary, start = 0) {
@@ -226,9 +228,15 @@ export class Parser {
 
 	#nested<T>(read: () => T | undefined): T | undefined {
 		if (this.#depth >= depthLimit) return this.#refuse({ code: 'too-deep', span: this.#endSpan() });
+		const place = this.#at * (depthLimit + 1) + this.#depth;
+		if (this.#unread.has(place)) {
+			this.problem = this.#unread.get(place);
+			return undefined;
+		}
 		this.#depth += 1;
 		const found = read();
 		this.#depth -= 1;
+		if (found === undefined) this.#unread.set(place, this.problem);
 		return found;
 	}
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readChains } from '#core/expression/chain.ts';
 import { evaluate } from '#core/expression/evaluate.ts';
 import type { Vocabulary } from '#core/expression/expression.ts';
 import { parseExpression } from '#core/expression/parse.ts';
@@ -97,4 +98,39 @@ test('every node knows its place', () => {
 	if (!parsed.ok || parsed.value.kind !== 'quotient') throw new Error('not a quotient');
 	expect(parsed.value.left.span).toEqual({ start: 0, end: 1 });
 	expect(parsed.value.right.span).toEqual({ start: 4, end: 13 });
+});
+
+describe('a text twice as long takes about twice the look-ups of names', () => {
+	// far more than any of these needs; a reader that tries everything again would not come back
+	const most = 1e6;
+	function lookUps(text: string): number {
+		let count = 0;
+		const look = () => {
+			count += 1;
+			if (count > most) throw new RangeError(`more than ${most} look-ups`);
+		};
+		readChains(
+			text,
+			{
+				symbol: (name) => {
+					look();
+					return vocabulary.symbol(name);
+				},
+				unit: (name) => {
+					look();
+					return vocabulary.unit(name);
+				},
+			},
+			{ decimalSign: '.' },
+		);
+		return count;
+	}
+	test.each(['(R+', '√R ', 'R^', 'R^(', 'R(', 'R-R=', 'VIVIVIR', '2 V 3 ', 'R+(R*', '~R~', 'V/I/', 'J '])(
+		'%s',
+		(part) => {
+			const once = lookUps(part.repeat(400));
+			expect(once).toBeGreaterThan(0);
+			expect(lookUps(part.repeat(800)) / once).toBeLessThan(2.2);
+		},
+	);
 });
