@@ -65,5 +65,3 @@ export const cupboardSchema = v.strictObject({
 export type Cupboard = Readonly<v.InferOutput<typeof cupboardSchema>>;
 export type CupboardReel = Readonly<v.InferOutput<typeof reel>>;
 export type CupboardSupply = Readonly<v.InferOutput<typeof supply>>;
-export type CupboardLeads = Readonly<v.InferOutput<typeof leads>>;
-export type CupboardMeter = Readonly<v.InferOutput<typeof meter>>;

@@ -2,9 +2,6 @@ import type { Expression } from '#core/expression/expression.ts';
 import type { QuantityKindId } from './quantity-kind.ts';
 import type { SlipName } from './slip/slip-name.ts';
 
-/** The version of the exercise format this site writes and reads. */
-export const exerciseFormat = 1;
-
 /** Where the number of a given comes from when a variant is drawn. Numbers are in the unit of the given. */
 export type GivenSource =
 	| { readonly kind: 'range'; readonly from: number; readonly to: number; readonly step: number }
@@ -101,8 +98,6 @@ export interface Caution {
 	readonly consequence: string;
 	readonly instruction: string;
 }
-
-export type StepMark = 'method' | 'accuracy' | 'choice';
 
 /** An answer with the marks a teacher gives it; the tests hold the marking to it. */
 export interface WorkedAnswer {

@@ -1,4 +1,4 @@
-import { replaceNodes, type Expression } from './expression.ts';
+import type { Expression } from './expression.ts';
 
 /**
  * The value of a formula in SI base units.
@@ -38,9 +38,4 @@ function combine(kind: 'sum' | 'difference' | 'product' | 'quotient' | 'power' |
 		case 'parallel':
 			return (a * b) / (a + b);
 	}
-}
-
-/** The formula with quantities exchanged for other formulas. */
-export function substitute(node: Expression, formulaOf: (symbol: string) => Expression | undefined): Expression {
-	return replaceNodes(node, (part) => (part.kind === 'symbol' ? formulaOf(part.name) : undefined));
 }

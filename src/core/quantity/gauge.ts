@@ -40,13 +40,6 @@ export function swgDiameter(number: number): Metres {
 	return inches * inch;
 }
 
-/** Preferred metric sizes in mm, R20 series of ISO 3 as IEC 60317-0-1 uses it (from memory). */
-export const metricSizesMillimetres = [
-	0.02, 0.022, 0.025, 0.028, 0.032, 0.036, 0.04, 0.045, 0.05, 0.056, 0.063, 0.071, 0.08, 0.09, 0.1, 0.112, 0.125, 0.14,
-	0.16, 0.18, 0.2, 0.224, 0.25, 0.28, 0.315, 0.355, 0.4, 0.45, 0.5, 0.56, 0.63, 0.71, 0.8, 0.9, 1.0, 1.12, 1.25, 1.4,
-	1.6, 1.8, 2.0, 2.24, 2.5, 2.8, 3.15,
-] as const;
-
 /** Sizes shops keep in mm (common practice, no source). */
 export const shopSizesMillimetres = [
 	0.1, 0.12, 0.15, 0.16, 0.18, 0.2, 0.22, 0.25, 0.28, 0.3, 0.32, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.8, 0.9,

@@ -2,7 +2,6 @@
 export type Metres = number;
 export type SquareMetres = number;
 export type Seconds = number;
-export type Kilograms = number;
 export type Kelvin = number;
 export type Amperes = number;
 export type Volts = number;

@@ -132,7 +132,6 @@ export function lessonSchema(typeset: Typesetter) {
 }
 
 export type LessonRecord = v.InferOutput<ReturnType<typeof lessonSchema>>;
-export type PredictChoice = LessonRecord['predict']['choices'][number];
 export type LessonQuestion = LessonRecord['worked']['example']['prompt'];
 export type WorkedRowName = keyof LessonRecord['worked']['example']['rows'];
 export type LessonSample = LessonRecord['worked']['example']['sample'];

@@ -14,7 +14,7 @@ export interface MarkedChoice {
 	readonly expected?: string;
 }
 
-export function choiceSteps(exercise: Exercise): readonly ChoiceStep[] {
+function choiceSteps(exercise: Exercise): readonly ChoiceStep[] {
 	return exercise.steps.flatMap((step) => (step.kind === 'number' ? [] : [step]));
 }
 

@@ -1,6 +1,6 @@
 import type { Exercise } from '#exercise/exercise.ts';
 import type { Variant } from '#exercise/variant.ts';
-import { choiceSteps, markChoices, withoutItems, type MarkedChoice } from './choice.ts';
+import { markChoices, withoutItems, type MarkedChoice } from './choice.ts';
 import { readClaims, type Reading } from './claim.ts';
 import { figuresMark, figuresSlip } from './figures.ts';
 import { isPure } from './judge.ts';
@@ -273,9 +273,4 @@ function benchOf(exercise: Exercise, { steps }: Progress): Pick<Marking, 'bench'
 			exercise.wanted.includes(step.find) && isStated && value !== undefined && !isPure(step),
 	);
 	return last?.value === undefined ? {} : { bench: { find: last.step.find, value: last.value } };
-}
-
-/** Whether an exercise asks for a choice beside numbers. */
-export function hasChoice(exercise: Exercise): boolean {
-	return choiceSteps(exercise).length > 0;
 }

@@ -15,5 +15,3 @@ export const cells = {
 	inr18650,
 	'lead-acid-12v': leadAcid12v,
 } as const satisfies Readonly<Record<string, Cell>>;
-
-export type CellId = keyof typeof cells;
