@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { hintsFor, solutionOf, twinSeed } from '#exercise/hints.ts';
 import { markAnswer } from '#exercise/marking/mark.ts';
 import { promptOf } from '#exercise/prompt.ts';
 import { parsePracticeSet } from '#exercise/schema.ts';
@@ -66,19 +65,6 @@ describe.each(readExerciseFiles())('$file', ({ exercise }) => {
 			});
 			expect(markAnswer(exercise, variant, '', options).score.got).toBe(0);
 		}
-	});
-
-	test('every step has a ladder, and no rung below the twin gives the result away', () => {
-		const variant = drawVariant(exercise, 'ladder', cupboard);
-		const ladders = hintsFor(exercise, variant);
-		expect(Object.keys(ladders)).toEqual(exercise.steps.map(({ find }) => find));
-		for (const hints of Object.values(ladders)) {
-			expect(hints.at(-1)?.rung).toBe('twin');
-			for (const hint of hints) if (hint.rung === 'set-out') expect(hint.line.result).toBeUndefined();
-		}
-		const twin = drawVariant(exercise, twinSeed(variant), cupboard);
-		expect(twin.givens).not.toEqual(variant.givens);
-		for (const line of solutionOf(exercise, twin)) expect(line.result).toBe(twin.expected[line.find]);
 	});
 });
 
