@@ -5,6 +5,7 @@ import { materialIds, materials } from '#core/material/materials.ts';
 import { awgDiameter, swgDiameter } from '#core/quantity/gauge.ts';
 import type { Amperes, Kelvin, Metres, MetresPerSecond, Volts } from '#core/quantity/unit.ts';
 import type { Setup } from '#core/setup/setup.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { stillRoom } from '#core/thermal/room.ts';
 import type { Cupboard, CupboardReel, CupboardSupply } from '#exercise/cupboard.ts';
 
@@ -47,7 +48,8 @@ export const typed = 'typed';
 /** The lengths the clip can be set to, in m. */
 export const lengthRange = { from: 0.01, to: 10 } as const;
 
-export const zeroCelsius = 273.15;
+/** 0 °C in K, by the name the fields of the bench use. */
+export const zeroCelsius = iceZero;
 
 export const standardSettings: BenchSettings = {
 	supply: 'P1',

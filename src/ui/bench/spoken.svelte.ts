@@ -1,5 +1,6 @@
 import { writeNumber } from '#core/quantity/write.ts';
 import { burnThreshold } from '#core/setup/wire-state.ts';
+import { iceZero } from '#core/thermal/physical-constants.ts';
 import { settings } from '#ui/settings.svelte.ts';
 import { text } from '#ui/text/en.ts';
 import type { Bench } from './bench.svelte.ts';
@@ -29,7 +30,7 @@ export function spokenSummary(bench: () => Bench): { readonly text: string } {
 
 function sentence({ isOn, live, temperature, wireState, point, settings: { length } }: Bench): string {
 	const words = text.bench.spoken;
-	const tens = (kelvin: number) => writeNumber(Math.round((kelvin - 273.15) / 10) * 10, { decimals: 0 });
+	const tens = (kelvin: number) => writeNumber(Math.round((kelvin - iceZero) / 10) * 10, { decimals: 0 });
 	if (!isOn) {
 		return words.off(amperes(point.current), writeNumber(length * 1000, { decimals: 0 }), tens(point.temperature));
 	}
