@@ -1,6 +1,6 @@
 import { thinWireLimitFor } from '#core/material/material.ts';
 import type { Amperes, Kelvin, Metres, Seconds, Watts } from '#core/quantity/unit.ts';
-import type { OperatingPoint, SupplyState } from './operating-point.ts';
+import { prospectiveCurrent, type OperatingPoint, type SupplyState } from './operating-point.ts';
 import { shortLink, type Setup } from './setup.ts';
 import { burnThreshold } from './wire-state.ts';
 
@@ -27,7 +27,22 @@ export type Caution =
 			readonly heatInside: Watts;
 	  }
 	| { readonly code: 'no-fuse'; readonly level: 'danger'; readonly wouldPass: Amperes; readonly heatInside: Watts }
-	| { readonly code: 'over-wire-limit'; readonly level: 'danger'; readonly temperature: Kelvin; readonly limit: Kelvin }
+	| {
+			readonly code: 'fuse-opens';
+			readonly level: 'danger';
+			readonly wouldPass: Amperes;
+			readonly rating: Amperes;
+			/** in the battery, while the fuse has not yet opened or if it is bridged */
+			readonly heatInside: Watts;
+	  }
+	| {
+			readonly code: 'over-wire-limit';
+			readonly level: 'danger';
+			readonly temperature: Kelvin;
+			readonly limit: Kelvin;
+			/** false when the wire would be hotter than its data reach */
+			readonly isKnown: boolean;
+	  }
 	| { readonly code: 'burnt-through'; readonly level: 'danger'; readonly temperature: Kelvin }
 	| { readonly code: 'burn'; readonly level: 'warning'; readonly temperature: Kelvin; readonly glows: boolean }
 	| { readonly code: 'ignites-paper'; readonly level: 'warning'; readonly temperature: Kelvin; readonly from: Kelvin }
@@ -35,7 +50,13 @@ export type Caution =
 	| { readonly code: 'over-leads'; readonly level: 'warning'; readonly current: Amperes; readonly ceiling: Amperes }
 	| { readonly code: 'over-fuse'; readonly level: 'warning'; readonly current: Amperes; readonly rating: Amperes }
 	| { readonly code: 'battery-heat'; readonly level: 'warning'; readonly power: Watts }
-	| { readonly code: 'supply-stopped'; readonly level: 'caution'; readonly state: SupplyState }
+	| {
+			readonly code: 'supply-stopped';
+			readonly level: 'caution';
+			readonly state: SupplyState;
+			/** what would have flowed, null for a flat battery */
+			readonly wouldPass: Amperes | null;
+	  }
 	| { readonly code: 'short-wire'; readonly level: 'caution'; readonly length: Metres; readonly least: Metres }
 	| { readonly code: 'over-supply'; readonly level: 'caution'; readonly current: Amperes; readonly ceiling: Amperes }
 	| { readonly code: 'thin-wire'; readonly level: 'caution'; readonly temperature: Kelvin; readonly lasts: Kelvin }
@@ -81,7 +102,13 @@ function wireCautions({ wire }: Setup, point: OperatingPoint): readonly Caution[
 	const cautions: Caution[] = [];
 	if (point.wireState === 'burnt-through') cautions.push({ code: 'burnt-through', level: 'danger', temperature });
 	if (point.wireState === 'over-limit') {
-		cautions.push({ code: 'over-wire-limit', level: 'danger', temperature, limit });
+		cautions.push({
+			code: 'over-wire-limit',
+			level: 'danger',
+			temperature,
+			limit,
+			isKnown: point.isTemperatureInRange,
+		});
 	}
 	const { burn, paper, fumes } = hazardTemperatures;
 	if (temperature > burn && point.current > 0) {
@@ -97,10 +124,15 @@ function wireCautions({ wire }: Setup, point: OperatingPoint): readonly Caution[
 	return cautions;
 }
 
-function ratingCautions({ supply }: Setup, { binding, current, fuse, state }: OperatingPoint): readonly Caution[] {
+function ratingCautions({ supply }: Setup, point: OperatingPoint): readonly Caution[] {
+	const { binding, current, fuse, state } = point;
 	const cautions: Caution[] = [];
-	if (state === 'tripped' || state === 'fuse-open' || state === 'flat') {
-		cautions.push({ code: 'supply-stopped', level: 'caution', state });
+	const wouldPass = prospectiveCurrent(point);
+	if (state === 'fuse-open' && supply.fuse !== undefined && wouldPass !== null) {
+		const heatInside = wouldPass ** 2 * supply.internalResistance;
+		cautions.push({ code: 'fuse-opens', level: 'danger', wouldPass, rating: supply.fuse.rating, heatInside });
+	} else if (state === 'tripped' || state === 'flat') {
+		cautions.push({ code: 'supply-stopped', level: 'caution', state, wouldPass });
 	}
 	for (const { kind, ceiling, ratio } of binding) {
 		if (current === 0 || !(ratio > 1 + 1e-9)) continue;

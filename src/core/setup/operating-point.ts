@@ -160,6 +160,15 @@ export function settle(setup: Setup, asked: Steady, use: Use = {}): OperatingPoi
 	};
 }
 
+/** What would flow if the supply, its fuse or the bench did not stop it; null when nothing is stopped. */
+export function prospectiveCurrent({ facts }: OperatingPoint): Amperes | null {
+	for (const fact of facts) {
+		if (fact.code === 'short-on-bare-battery') return fact.wouldPass;
+		if (fact.code === 'fuse-opened-by' || fact.code === 'tripped-by') return fact.current;
+	}
+	return null;
+}
+
 interface Verdict {
 	readonly state: SupplyState;
 	readonly current: Amperes;

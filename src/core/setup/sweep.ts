@@ -10,6 +10,8 @@ export interface SweepPoint {
 	readonly current: Amperes;
 	readonly askedCurrent: Amperes;
 	readonly temperature: Kelvin;
+	/** false where the wire would be hotter than its data reach; the temperature is then their end */
+	readonly isTemperatureInRange: boolean;
 	readonly power: Watts;
 	readonly powerPerMetre: WattsPerMetre;
 	readonly postsVoltage: Volts;
@@ -39,6 +41,7 @@ export function sweepLength(setup: Setup, range: { from: Metres; to: Metres; poi
 			current: point.current,
 			askedCurrent: point.askedCurrent,
 			temperature: point.temperature,
+			isTemperatureInRange: point.isTemperatureInRange,
 			power: point.power,
 			powerPerMetre: point.powerPerMetre,
 			postsVoltage: point.postsVoltage,

@@ -1,7 +1,8 @@
 import { combinedCovariance, contributions } from '#core/numeric/first-order.ts';
 import { rootBetween } from '#core/numeric/root.ts';
-import type { Amperes, Kelvin, Metres, Watts } from '#core/quantity/unit.ts';
+import type { Amperes, Kelvin, Metres, Ohms, Watts } from '#core/quantity/unit.ts';
 import { HotWire } from '#core/thermal/hot-wire.ts';
+import { coldTemperature } from './heat-curve.ts';
 import { operatingPoint } from './operating-point.ts';
 import { seriesResistanceOf, type Setup } from './setup.ts';
 import { uncertainInputs, withinRange, type InputName, type Model, type UncertainInput } from './uncertain-input.ts';
@@ -33,6 +34,12 @@ export interface PredictionUncertainty {
 	readonly current: Uncertain;
 	/** in the wire, in W */
 	readonly power: Uncertain;
+	/** in W/m */
+	readonly powerPerMetre: Uncertain;
+	/** of the wire at 20 °C, in Ω */
+	readonly resistanceCold: Uncertain;
+	/** of the wire at its temperature, in Ω */
+	readonly resistanceHot: Uncertain;
 	/** the length that gives just the predicted temperature, in m; null while the supply holds its limit or the wire stays cold */
 	readonly neededLength: Uncertain | null;
 }
@@ -56,26 +63,40 @@ export function predictionUncertainty(setup: Setup): PredictionUncertainty | nul
 	const isHeld = state === 'holding-limit';
 	const inputs = uncertainInputs(setup).filter(({ name }) => name !== (isHeld ? 'voltage' : 'current-limit'));
 	const model: Model = { setup, heatFactor: 1 };
-	const [temperature, flowing, power] = combine(model, inputs, (m) => {
+	const [temperature, flowing, power, powerPerMetre, hot, cold] = combine(model, inputs, (m) => {
 		const p = predict(m, isHeld);
-		return [p.temperature, p.current, p.power];
+		const { length } = m.setup.wire;
+		return [p.temperature, p.current, p.power, p.power / length, p.power / p.current ** 2, p.resistanceCold];
 	});
-	if (temperature === undefined || flowing === undefined || power === undefined) throw new RangeError('no result');
+	if (!temperature || !flowing || !power || !powerPerMetre || !hot || !cold) throw new RangeError('no result');
 	const others = inputs.filter(({ name }) => name !== 'length');
 	const isCold = temperature.value < setup.room.temperature + 5;
 	const [neededLength] = isHeld || isCold ? [] : combine(model, others, (m) => [lengthFor(m, temperature.value)]);
-	return { temperature, current: flowing, power, neededLength: neededLength ?? null };
+	return {
+		temperature,
+		current: flowing,
+		power,
+		powerPerMetre,
+		resistanceCold: cold,
+		resistanceHot: hot,
+		neededLength: neededLength ?? null,
+	};
+}
+
+interface Predicted {
+	readonly temperature: Kelvin;
+	readonly current: Amperes;
+	readonly power: Watts;
+	readonly resistanceCold: Ohms;
 }
 
 /** What a model settles to, on the given side of the supply's crossover. */
-export function predict(
-	model: Model,
-	isHeld: boolean,
-): { readonly temperature: Kelvin; readonly current: Amperes; readonly power: Watts } {
+export function predict(model: Model, isHeld: boolean): Predicted {
 	const { supply, wire } = model.setup;
 	const curve = curveOf(model.setup);
 	const scale = Math.sqrt(model.heatFactor);
 	const resistanceAt = (temperature: Kelvin) => curve.resistancePerMetre(temperature) * wire.length;
+	const resistanceCold = resistanceAt(coldTemperature);
 	const settleAt = (excess: (temperature: Kelvin) => number) =>
 		excess(curve.hottest) < 0
 			? curve.hottest
@@ -83,14 +104,14 @@ export function predict(
 	if (isHeld && supply.protection.kind === 'holds') {
 		const current = supply.protection.limit;
 		const temperature = settleAt((T) => scale * curve.currentAt(T) - current);
-		return { temperature, current, power: current ** 2 * resistanceAt(temperature) };
+		return { temperature, current, power: current ** 2 * resistanceAt(temperature), resistanceCold };
 	}
 	const outside = seriesResistanceOf(model.setup);
 	const temperature = settleAt(
 		(T) => scale * curve.currentAt(T) * (outside + resistanceAt(T)) - supply.openCircuitVoltage,
 	);
 	const current = supply.openCircuitVoltage / (outside + resistanceAt(temperature));
-	return { temperature, current, power: current ** 2 * resistanceAt(temperature) };
+	return { temperature, current, power: current ** 2 * resistanceAt(temperature), resistanceCold };
 }
 
 function lengthFor(model: Model, temperature: Kelvin): Metres {

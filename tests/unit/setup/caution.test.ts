@@ -55,6 +55,19 @@ it('tells a wire beyond its limit and a supply that stopped', () => {
 	expect(codes(setupWith({ supply: supplies.brick, wire: { ...reel40, length: 0.1 } }))).toEqual(['supply-stopped']);
 });
 
+it('a battery whose fuse would open is a danger, with the current that would flow', () => {
+	const lead = { openCircuitVoltage: 12.7, internalResistance: 0.03, protection: { kind: 'none' } } as const;
+	const wire = { material: materials['nicr-80-20'], diameter: 0.71e-3, length: 0.15 };
+	const setup = setupWith({ supply: { ...lead, fuse: { rating: 6.3 } }, wire });
+	const [worst] = cautionsFor(setup, operatingPoint(setup));
+	expect(worst).toMatchObject({ code: 'fuse-opens', level: 'danger', rating: 6.3 });
+	// 0.15 m of 2.75 Ω/m, the battery and the leads share 12.7 V; hot, the wire is at most a tenth more
+	const cold = 12.7 / (0.15 * 2.75 + 0.03 + setup.leads.resistance);
+	const wouldPass = worst?.code === 'fuse-opens' ? worst.wouldPass : 0;
+	expect(wouldPass).toBeGreaterThan(cold * 0.88);
+	expect(wouldPass).toBeLessThan(cold * 1.02);
+});
+
 it('compares the run time with the time wanted', () => {
 	const setup = setupWith({ supply: supplies.nickelPack, leads: screwPair });
 	const point = operatingPoint(setup);
