@@ -3,7 +3,13 @@ import { loopCurrent } from '#core/electric/circuit.ts';
 import { heldCurrent } from '#core/electric/supply.ts';
 import type { Amperes, Kelvin, Metres, Ohms, Seconds, Volts, Watts, WattsPerMetre } from '#core/quantity/unit.ts';
 import { heatCurve } from '#core/setup/heat-curve.ts';
-import { operatingPoint, type OperatingPoint, type StateFact, type SupplyState } from '#core/setup/operating-point.ts';
+import {
+	operatingPoint,
+	prospectiveCurrent,
+	type OperatingPoint,
+	type StateFact,
+	type SupplyState,
+} from '#core/setup/operating-point.ts';
 import { seriesResistanceOf, type Setup } from '#core/setup/setup.ts';
 import { solveWish, type WishProblem } from '#core/setup/solve.ts';
 import { predictionUncertainty } from '#core/setup/uncertainty.ts';
@@ -83,6 +89,12 @@ export class Bench {
 	readonly uncertainty = $derived(predictionUncertainty(this.setup));
 	readonly checks = $derived(requiredChecks(this.setup).map((id) => ({ id, isDone: this.#checksDone.includes(id) })));
 	readonly refusals: readonly Refusal[] = $derived(refusalsOf(this.setup, this.point, this.checks));
+	/** what the supply does, or would do while it is off; a battery without its fuse is refused a short */
+	readonly forecast: { readonly state: SupplyState; readonly wouldPass: Amperes | null } = $derived.by(() => {
+		const short = this.refusals.find(({ code }) => code === 'short');
+		if (short?.code === 'short') return { state: 'refused-short', wouldPass: short.wouldPass };
+		return { state: this.point.state, wouldPass: prospectiveCurrent(this.point) };
+	});
 	/** where the wire is heading */
 	readonly target: Kelvin = $derived(this.isOn ? this.point.temperature : this.setup.room.temperature);
 	readonly isMoving = $derived(Math.abs(this.temperature - this.target) > 0.25);

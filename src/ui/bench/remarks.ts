@@ -16,13 +16,21 @@ export interface Remark {
 }
 
 /** The cautions that fit this bench as it stands, the gravest first. */
-export function remarksOn({ setup, point, temperature, isHot }: Bench): readonly Remark[] {
+export function remarksOn({ setup, point, temperature, isHot, isOn, refusals }: Bench): readonly Remark[] {
 	const found: Remark[] = [];
 	if (isHot) {
-		found.push({ id: 'hot', isHot: true, words: temperature < glowThreshold ? words.hot : words.hotGlow });
+		const [dark, glowing] = isOn ? [words.hot, words.hotGlow] : [words.stillHot, words.stillGlows];
+		found.push({ id: 'hot', isHot: true, words: temperature < glowThreshold ? dark : glowing });
+	}
+	const short = refusals.find(({ code }) => code === 'short');
+	if (short?.code === 'short') {
+		const told = words.shorted(amperes(short.wouldPass), writeNumber(short.heatInside));
+		found.push({ id: 'short', words: `${text.caution.signal.danger}. ${told}` });
 	}
 	for (const caution of cautionsFor(setup, point)) {
 		if (isHot && caution.code === 'burn') continue;
+		// told already, by the short without a fuse
+		if (short !== undefined && (caution.code === 'fuse-opens' || caution.code === 'short-circuit')) continue;
 		found.push({ id: caution.code, words: `${text.caution.signal[caution.level]}. ${cautionWords(caution)}` });
 	}
 	for (const hazard of setup.wire.material.hazards) found.push({ id: hazard, words: hazardWords(hazard) });
@@ -40,7 +48,11 @@ function cautionWords(caution: Caution): string {
 		case 'no-fuse':
 			return words.short(amperes(caution.wouldPass), writeNumber(caution.heatInside));
 		case 'over-wire-limit':
-			return words.overWire(degrees(caution.temperature), degrees(caution.limit));
+			return caution.isKnown
+				? words.overWire(degrees(caution.temperature), degrees(caution.limit))
+				: words.beyondWire(degrees(caution.limit));
+		case 'fuse-opens':
+			return words.fuseOpens(amperes(caution.wouldPass), writeNumber(caution.rating));
 		case 'burnt-through':
 			return words.burnt;
 		case 'burn':
@@ -56,7 +68,7 @@ function cautionWords(caution: Caution): string {
 		case 'battery-heat':
 			return words.batteryHeat(writeNumber(caution.power));
 		case 'supply-stopped':
-			return words.stopped;
+			return caution.wouldPass === null ? words.flat : words.stopped(amperes(caution.wouldPass));
 		case 'short-wire':
 			return words.shortWire;
 		case 'over-supply':

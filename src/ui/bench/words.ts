@@ -69,7 +69,11 @@ export function tabOf(bench: Bench, light: RoomLight): Tab {
 		const word = words.wireStates[bench.wireState];
 		return { text: words.tab.cool(degrees(temperature), word), mark: isOn ? 'ember' : 'ink' };
 	}
-	if (point.current === 0) return { text: words.tab.none, mark: 'pencil' };
+	if (point.current === 0) {
+		const { state, wouldPass } = bench.forecast;
+		if (wouldPass === null) return { text: words.tab.none, mark: 'pencil' };
+		return { text: words.tab.stopped(words.supplyForecasts[state], amperes(wouldPass)), mark: 'pencil' };
+	}
 	if (!point.isTemperatureInRange) return { text: words.tab.beyond(degrees(point.temperature)), mark: 'pencil' };
 	const word = wireWord(point.wireState, point.temperature, light);
 	return { text: words.tab.expected(degrees(point.temperature), twice(point.temperature), word), mark: 'pencil' };
@@ -98,8 +102,8 @@ export function refusalWords(refusal: Refusal): string {
 			return words.refused.short(writeNumber(refusal.wouldPass), writeNumber(refusal.heatInside));
 		case 'over-limit': {
 			const { temperature, limit, isKnown } = refusal;
-			const sentence = isKnown ? words.refused.overLimit : words.refused.beyond;
-			return sentence(degrees(temperature), degrees(limit));
+			if (!isKnown) return words.refused.beyond(degrees(limit));
+			return words.refused.overLimit(degrees(temperature), degrees(limit));
 		}
 		default:
 			return refusal satisfies never;

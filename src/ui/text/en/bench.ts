@@ -15,6 +15,16 @@ export const bench = {
 		flat: 'flat',
 		'refused-short': 'refused: a short',
 	},
+	/** what the supply would do, told while it is off */
+	supplyForecasts: {
+		off: 'off',
+		on: 'would be on',
+		'holding-limit': 'would hold its limit',
+		tripped: 'would trip',
+		'fuse-open': 'fuse would open',
+		flat: 'flat',
+		'refused-short': 'would be refused: a short',
+	},
 	wireStates: {
 		cold: 'cold',
 		warm: 'warm',
@@ -32,6 +42,7 @@ export const bench = {
 		expected: (celsius: string, uncertainty: string, word: string) =>
 			`expected ${celsius} °C ± ${uncertainty} · ${word}`,
 		none: 'expected: no current',
+		stopped: (word: string, current: string) => `expected: ${word} at ${current} A`,
 		beyond: (celsius: string) => `expected: beyond ${celsius} °C`,
 	},
 	drawing: {
@@ -79,8 +90,8 @@ export const bench = {
 			`Refused: a short. The loop would pass ${current} A, with ${power} W inside the battery. Fit the fuse and lengthen the wire.`,
 		overLimit: (temperature: string, limit: string) =>
 			`Refused. The wire would reach ${temperature} °C; this metal is used up to ${limit} °C. Lengthen it or lower the voltage.`,
-		beyond: (temperature: string, limit: string) =>
-			`Refused. The wire would pass ${temperature} °C; this metal is used up to ${limit} °C. Lengthen it or lower the voltage.`,
+		beyond: (limit: string) =>
+			`Refused. The wire would pass its limit of ${limit} °C. Lengthen it or lower the voltage.`,
 	},
 	stopped: {
 		tripped: (current: string, trip: string) =>
@@ -134,6 +145,8 @@ export const bench = {
 		resistanceCold: 'Resistance at 20 °C',
 		resistanceHot: 'Resistance, hot',
 		current: 'Current',
+		prospective: 'The loop would pass',
+		beyond: (celsius: string) => `beyond ${celsius} °C`,
 		posts: 'Voltage at the posts',
 		power: 'Power in the wire',
 		powerPerMetre: 'Power per metre',
@@ -158,8 +171,15 @@ export const bench = {
 		title: 'Mind this',
 		hot: 'Warning. Hot now: no glow does not mean cold. Switch off, wait a minute, use pliers.',
 		hotGlow: 'Warning. Hot now. Keep hands and anything that burns away. Switch off first.',
+		stillHot: 'Warning. Still hot: no glow does not mean cold. Wait a minute, do not touch.',
+		stillGlows: 'Warning. Still hot and glowing. Keep hands and anything that burns away; wait a minute.',
 		short: (current: string, power: string) =>
 			`A bare battery would pass ${current} A, with ${power} W inside it. Fit the fuse first.`,
+		shorted: (current: string, power: string) =>
+			`With no fuse this would pass ${current} A, with ${power} W inside the battery: clips weld, cells can burst. Fit the fuse and lengthen the wire.`,
+		fuseOpens: (current: string, rating: string) =>
+			`This would pass ${current} A, and the ${rating} A fuse would open. Never bridge a fuse: clips weld, cells can burst. Lengthen the wire.`,
+		beyondWire: (limit: string) => `The wire would pass its limit of ${limit} °C. Lengthen it or lower the voltage.`,
 		overWire: (temperature: string, limit: string) =>
 			`The wire would reach ${temperature} °C; this metal is used up to ${limit} °C. Lengthen it.`,
 		burnt: 'The wire would melt. Lengthen it or lower the voltage.',
@@ -172,7 +192,8 @@ export const bench = {
 		overFuse: (current: string, rating: string) =>
 			`${current} A is above the fuse’s ${rating} A; it may hold for an hour. Lengthen the wire.`,
 		batteryHeat: (power: string) => `${power} W of heat is inside the battery. Swollen or hot: off, and leave it.`,
-		stopped: 'This supply would stop. Lengthen the wire.',
+		stopped: (current: string) => `This would ask for ${current} A, and the supply would trip. Lengthen the wire.`,
+		flat: 'The battery is flat. Take another one.',
 		shortWire: 'Under 40 mm the clips cool the wire. Expect less heat than shown.',
 		overSupply: (current: string, ceiling: string) =>
 			`${current} A leaves the supply no room; plan up to ${ceiling} A. Lengthen the wire.`,
@@ -263,6 +284,7 @@ export const bench = {
 		note: 'Note it',
 		clear: 'Clear the log',
 		empty: 'No readings yet. Switch on, then press Note it.',
+		emptyOn: 'No readings yet. Press Note it.',
 		caption: 'Readings',
 		time: 'time on',
 		number: 'no.',
