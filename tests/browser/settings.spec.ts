@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { fieldOf, openBench } from '#tests/support/bench.ts';
 
 test('a dark theme is chosen, holds on another page and after loading again', async ({ page }) => {
 	await page.emulateMedia({ colorScheme: 'light' });
@@ -22,6 +23,17 @@ test('the letter U for voltage is written everywhere once chosen', async ({ page
 	await page.goto('/gallery/');
 	await expect(quantities.getByText('U', { exact: true }).first()).toBeVisible();
 	await expect(quantities.getByText('V', { exact: true }).first()).toBeHidden();
+});
+
+test('an own reel begins in the gauge chosen, at the number nearest to the reel before it', async ({ page }) => {
+	await page.goto('/settings/');
+	await page.getByRole('radio', { name: /AWG/ }).check();
+	await openBench(page);
+	await page.getByLabel('Which reel').selectOption('R-40');
+	await page.getByLabel('Which reel').selectOption('typed');
+	// AWG 26 is 0.0159 in, 0.404 mm (ASTM B258, from memory)
+	await expect(fieldOf(page, 'Size')).toHaveValue('AWG 26');
+	await expect(page.getByRole('group', { name: 'Reel' })).toContainText('(nearest AWG 26)');
 });
 
 test('the standard settings come back at one press, and the page says so', async ({ page }) => {

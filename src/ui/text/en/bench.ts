@@ -242,7 +242,6 @@ export const bench = {
 		reads: (value: string, limit: string) => `reads ${value} Ω ± ${limit} on wire and leads`,
 		readsLive: 'Never measure ohms on a live loop. Switch off first.',
 		readsWarm: 'Wait until the wire is cold, then read ohms.',
-		diameter: (millimetres: string) => `${millimetres} mm thick`,
 		steps: { volt: '0.5 V', ampere: '0.1 A', millimetre: '1 mm', celsius: '1 °C', draught: '0.05 m/s' },
 	},
 	typed: {
