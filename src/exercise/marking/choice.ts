@@ -1,5 +1,9 @@
+import { evaluate } from '#core/expression/evaluate.ts';
+import { partsOf } from '#core/expression/expression.ts';
 import type { Exercise, Step } from '#exercise/exercise.ts';
 import { chooseFor, type Variant } from '#exercise/variant.ts';
+import type { Claim } from './claim.ts';
+import { isClose, isNear } from './tolerance.ts';
 
 type ChoiceStep = Exclude<Step, { kind: 'number' }>;
 
@@ -38,6 +42,23 @@ export function markChoices(
 			...(expected === undefined ? {} : { expected }),
 		};
 	});
+}
+
+/** Whether a claim works out what a choice is held against, such as 0.8 times the label. */
+export function isSideOfChoice(
+	{ works, stated }: Claim,
+	exercise: Exercise,
+	valueOf: (symbol: string) => number | undefined,
+): boolean {
+	const last = stated.at(-1);
+	const [work] = works;
+	if (!last || !work) return false;
+	return choiceSteps(exercise)
+		.flatMap((step) => (step.kind === 'choice' ? step.options : []))
+		.flatMap(({ when }) => [when.left, when.right])
+		.filter((side) => partsOf(side).length > 0)
+		.map((side) => evaluate(side, valueOf))
+		.some((value) => isClose(last, value) && isNear(evaluate(work, valueOf), value));
 }
 
 /** The option named last in a text; of options named at one place, the one in the most words. */

@@ -12,7 +12,7 @@ export interface MarkOptions {
 }
 
 export type LineVerdict =
-	'right' | 'carried-forward' | 'method-only' | 'wrong' | 'not-needed' | 'crossed-out' | 'not-understood';
+	'right' | 'unit-not' | 'carried-forward' | 'method-only' | 'wrong' | 'not-needed' | 'crossed-out' | 'not-understood';
 
 /** One run of mathematics in the answer, and what became of it. */
 export interface MarkedLine {

@@ -6,6 +6,7 @@ import { symbolsOf } from '#exercise/symbols.ts';
 import { readUnitText } from '#exercise/unit-text.ts';
 import type { Variant } from '#exercise/variant.ts';
 import { sameUnitKind } from '#exercise/dimension-check.ts';
+import { isSideOfChoice } from './choice.ts';
 import { statedValue, type Claim, type StatedValue } from './claim.ts';
 import { isPure, judge } from './judge.ts';
 import type { Known } from './leaf.ts';
@@ -156,12 +157,10 @@ export class Progress {
 			attempted: new Set(this.steps.filter(({ isAttempted }) => isAttempted).map(({ step }) => step.find)),
 			alias: (symbol: string) => this.#free.get(symbol) ?? symbol,
 		};
+		// once numbers are put in they are marked; the relation quoted beside them earns nothing
 		const numeric = claim.works.filter(hasNumber);
 		const works = numeric.length > 0 ? numeric : claim.works;
-		const found = works.flatMap((work) => matchWork(work, search) ?? []).toSorted((a, b) => a.cost - b.cost)[0];
-		if (found || numeric.length === 0) return found;
-		const rest = claim.works.filter((work) => !hasNumber(work));
-		return rest.flatMap((work) => matchWork(work, search) ?? []).find(({ kind }) => kind === 'right');
+		return works.flatMap((work) => matchWork(work, search) ?? []).toSorted((a, b) => a.cost - b.cost)[0];
 	}
 
 	#known(): readonly Known[] {
@@ -398,10 +397,16 @@ export class Progress {
 		return this.#exercise.wanted.includes(find);
 	}
 
+	// the unit counts where the result is one that is asked for
+	#isUnitLost({ stated }: Claim, { step, unit }: StepProgress): boolean {
+		return stated.length > 0 && this.#isFinal(step.find) && unit !== 'right';
+	}
+
 	#verdict(claim: Claim, find: string | undefined): LineVerdict {
 		const progress = find === undefined ? undefined : this.#of(find);
-		if (!progress) return 'not-needed';
-		if (progress.accuracy) return progress.carriedForward ? 'carried-forward' : 'right';
+		if (!progress) return isSideOfChoice(claim, this.#exercise, this.valueOf) ? 'right' : 'not-needed';
+		if (progress.accuracy && progress.carriedForward) return 'carried-forward';
+		if (progress.accuracy) return this.#isUnitLost(claim, progress) ? 'unit-not' : 'right';
 		if (!progress.method) return 'wrong';
 		return claim.stated.length === 0 ? 'right' : 'method-only';
 	}
