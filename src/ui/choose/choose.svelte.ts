@@ -37,7 +37,7 @@ export class Choose {
 		return problems.filter(({ field }) => this.#left.includes(field));
 	});
 
-	/** the brief of lesson 12 that is shown, if it is one */
+	/** the brief that is shown, if it is one */
 	readonly preset: PresetName | undefined = $derived.by(() => {
 		const address = writeAddress(this.brief);
 		return this.isStale ? undefined : presetNames.find((name) => writeAddress(presets[name]) === address);

@@ -1,7 +1,7 @@
 import { zeroCelsius } from '#ui/bench/settings.ts';
 import { anySupply, type BriefSettings } from './brief.ts';
 
-/** The three briefs of lesson 12. */
+/** Three briefs to start from. */
 export const presets = {
 	foamBow: {
 		aim: 'temperature',

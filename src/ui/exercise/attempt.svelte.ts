@@ -82,21 +82,26 @@ export class Attempt {
 	readonly isEmpty = $derived(this.text.trim() === '' && Object.keys(this.choices).length === 0);
 	readonly isUnchanged = $derived(this.marking !== undefined && isSame(this.#whole, this.#marked));
 	readonly isTwinOpen = $derived(this.rung === 4 || (this.tries >= twinAfterTries && this.marking?.isRight !== true));
+	/** whether a number that can be read two ways has to be settled first */
+	readonly isAsking = $derived((this.marking?.questions.length ?? 0) > 0);
 	readonly state: AnswerState = $derived.by(() => {
 		if (this.marking === undefined) return 'not-tried';
-		if (!this.marking.isRight) return 'not-yet';
+		if (this.isAsking || !this.marking.isRight) return 'not-yet';
 		return this.isHelped ? 'right-with-help' : 'right';
 	});
 	readonly consequence: Consequence | undefined = $derived.by(() => {
-		const answer = this.marking?.bench;
+		const answer = this.isAsking ? undefined : this.marking?.bench;
 		const { exercise, variant, cupboard } = this.#job();
-		return answer && consequenceOf(exercise, variant, answer, cupboard);
+		// what is right is not held against its rounding
+		const model = this.marking?.isRight === true && answer ? variant.expected[answer.find] : undefined;
+		return answer && consequenceOf(exercise, variant, { ...answer, value: model ?? answer.value }, cupboard);
 	});
 	/** the text as it is understood while it is typed */
 	readonly reading: Marking | undefined = $derived.by(() => (this.isEmpty ? undefined : this.#judge(this.#whole)));
 
-	/** Marks what is written; nothing happens when it is empty or the same as last time. */
+	/** Marks what is written; the same as last time stays as it is, and of an empty working no old verdict is left. */
 	mark(): JobResult | undefined {
+		if (this.isEmpty) this.#forget();
 		if (this.isEmpty || this.isUnchanged) return undefined;
 		const marking = this.#judge(this.#whole);
 		this.marking = marking;
@@ -146,7 +151,7 @@ export class Attempt {
 		this.tries = kept.tries;
 		this.rung = kept.rung;
 		this.isHelped = kept.isHelped;
-		if (kept.tries > 0) {
+		if (kept.tries > 0 && !isSame(kept.marked, nothing)) {
 			this.#marked = kept.marked;
 			this.marking = this.#judge(kept.marked);
 		}
@@ -167,6 +172,12 @@ export class Attempt {
 	#judge({ text, choices }: Answer): Marking {
 		const { exercise, variant } = this.#job();
 		return markAnswer(exercise, variant, text, { ...this.#options(), choices });
+	}
+
+	#forget(): void {
+		this.marking = undefined;
+		this.#marked = nothing;
+		this.keep();
 	}
 
 	#openNextRung(): void {

@@ -10,7 +10,7 @@ export const choose = {
 	},
 	brief: {
 		title: 'Brief',
-		presets: 'Start from a brief of lesson 12',
+		presets: 'Start from a brief',
 		preset: { foamBow: 'Foam bow', sealingBar: 'Sealing bar', cordTip: 'Cord tip' },
 		presetNote: {
 			foamBow: '420 to 440 mm at 250 to 350 °C for 45 min, on the pack P4.',

@@ -185,7 +185,7 @@ export const lesson = {
 		answer: 'The step, and the rest',
 	},
 	lookBack: {
-		from: (title: string) => `From “${title}”. No notes.`,
+		from: (subject: string) => `A look back at ${subject}. No notes.`,
 		check: 'Check',
 		done: 'That was the last part. The lesson is done.',
 	},

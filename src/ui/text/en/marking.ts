@@ -12,7 +12,7 @@ const everySlip = {
 	// algebra of the formulas
 	'quotient-inverted': {
 		said: 'The division stands upside down.',
-		move: 'Try 10 V and 5 A: that wire has 2 Ω. Divide the same way.',
+		move: 'Ask for the unit of your quotient. Which way up gives the unit you want?',
 	},
 	'product-for-quotient': {
 		said: 'You multiplied where a division belongs.',
@@ -364,6 +364,7 @@ const slip: Readonly<Record<SlipName, SlipWords>> = everySlip;
 
 const line: Readonly<Record<LineVerdict, string>> = {
 	right: 'right',
+	'unit-not': 'number right, unit not yet',
 	'carried-forward': 'right for your number',
 	'method-only': 'right way, wrong number',
 	wrong: 'not yet',

@@ -44,6 +44,7 @@ export const practice = {
 	workingKeys: 'Write Ω as ohm, √ as sqrt, powers as ^2. Cross out with ~~two waves~~.',
 	readBack: 'I read',
 	readBackEmpty: 'What you type is set here as I read it.',
+	twofold: (text: string, [one, other]: readonly [number, number]) => `${text} is ${one} or ${other}.`,
 	notRead: (text: string) => `Not read: ${text}`,
 	mark: 'Mark it',
 	choices: 'Your choice',
