@@ -126,6 +126,24 @@ export function writeNumber(value: number, options: WriteOptions = {}): string {
 	return withSign(value, grouped(plain, sign));
 }
 
+/**
+ * A value with its uncertainty, as `1.00 ± 0.06`: the uncertainty with one figure, two where the first is a 1, and the
+ * value rounded at the same place. Common practice, no source.
+ *
+ * @param uncertainty > 0, in the unit of the value
+ * @throws RangeError for a value that is not finite or an uncertainty that is not above zero
+ */
+export function writeUncertain(value: number, uncertainty: number, decimalSign: DecimalSign = '.'): string {
+	if (!(uncertainty > 0) || !Number.isFinite(uncertainty)) throw new RangeError(`no uncertainty: ${uncertainty}`);
+	const [leading = 0, power = 0] = uncertainty.toExponential(1).split('e').map(Number);
+	const place = leading < 2 ? power - 1 : power;
+	const step = 10 ** Math.max(0, place);
+	const write = (number: number) => writeNumber(Math.round(number / step) * step, { decimals: 0, decimalSign });
+	if (place >= 0) return `${write(value)} ± ${write(uncertainty)}`;
+	const options = { decimals: -place, decimalSign };
+	return `${writeNumber(value, options)} ± ${writeNumber(uncertainty, options)}`;
+}
+
 function grouped(plain: string, sign: DecimalSign): string {
 	const [whole = '', decimals] = plain.split('.');
 	const parted = whole.length < 5 ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, narrowSpace);

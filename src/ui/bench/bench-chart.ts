@@ -1,4 +1,5 @@
 import { writeNumber } from '#core/quantity/write.ts';
+import type { Kelvin } from '#core/quantity/unit.ts';
 import { sweepLength, type SweepPoint } from '#core/setup/sweep.ts';
 import type { Setup } from '#core/setup/setup.ts';
 import { roundedUp, type ChartAxis, type ChartBand, type ChartPoint, type ChartView } from '#ui/chart/view.ts';
@@ -6,7 +7,7 @@ import { text } from '#ui/text/en.ts';
 import type { Bench } from './bench.svelte.ts';
 import { viewFor } from './geometry.ts';
 import { zeroCelsius } from './settings.ts';
-import { lengthScale } from './words.ts';
+import { degrees, lengthScale } from './words.ts';
 
 const words = text.bench.chart;
 
@@ -58,7 +59,9 @@ export function benchChart(
 		x: bench.settings.length * perMetre,
 		y: of(bench.isOn ? { ...bench.live, temperature: bench.temperature } : bench.point),
 	};
-	const most = Math.max(here.y, ...line.map(({ y }) => y));
+	// past the end of its data a temperature is not known, so no point is drawn for it
+	const isUnknown = quantity === 'temperature' && !bench.isOn && !bench.point.isTemperatureInRange;
+	const most = Math.max(isUnknown ? 0 : here.y, ...line.map(({ y }) => y));
 	const write = (value: number) => `${writeNumber(value, quantity === 'temperature' ? { decimals: 0 } : {})} ${unit}`;
 	const x: ChartAxis = { letter: 'ℓ', name: words.length, unit: symbol, max: end * perMetre, write: writeLength };
 	const y: ChartAxis = { letter, name: words[quantity], unit, max: roundedUp(most * 1.05), write };
@@ -88,10 +91,14 @@ export function benchChart(
 							},
 						]),
 			],
-			operatingPoint: { ...here, isLive: bench.isOn && bench.live.current > 0 },
+			...(isUnknown ? {} : { operatingPoint: { ...here, isLive: bench.isOn && bench.live.current > 0 } }),
 			bands,
 		},
-		summary: summaryOf(line, here, write, writeLength),
+		summary: [
+			...refusedBelow(points, forbidden, limit.value, (length) => writeLength(length * perMetre)),
+			courseOf(line, { flatTo: flatUpTo(allowed, line), write, writeLength }),
+			words.here(writeLength(here.x), isUnknown ? words.beyond(degrees(bench.point.temperature)) : write(here.y)),
+		].join(' '),
 	};
 }
 
@@ -112,25 +119,59 @@ function bandsOf(
 	return bands;
 }
 
+function isTooHot({ temperature, isTemperatureInRange }: SweepPoint, limit: Kelvin): boolean {
+	return !isTemperatureInRange || temperature > limit;
+}
+
 /** Index of the longest wire that is over a limit: too hot, or the supply acts; −1 when none is. */
 function lastForbidden(points: readonly SweepPoint[], limit: number): number {
 	return points.findLastIndex(
-		({ temperature, state }) => temperature > limit || (state !== 'on' && state !== 'holding-limit'),
+		(point) => isTooHot(point, limit) || (point.state !== 'on' && point.state !== 'holding-limit'),
 	);
 }
 
-function summaryOf(
+/** Last point of a level start at which the supply holds its limit, −1 where the line is not level there. */
+function flatUpTo(points: readonly SweepPoint[], line: readonly ChartPoint[]): number {
+	const held = points.findLastIndex(({ state }) => state === 'holding-limit');
+	const [first] = line;
+	const isLevel = line.slice(0, held + 1).every(({ y }) => Math.abs(y - (first?.y ?? 0)) <= 1e-3 * y);
+	return isLevel ? held : -1;
+}
+
+/** Why the shortest wires are not drawn, where some are not. */
+function refusedBelow(
+	points: readonly SweepPoint[],
+	forbidden: number,
+	limit: Kelvin,
+	writeLength: (length: number) => string,
+): readonly string[] {
+	const last = points[forbidden];
+	const next = points[forbidden + 1];
+	if (last === undefined || next === undefined) return [];
+	const from = writeLength(next.length);
+	return [isTooHot(last, limit) ? words.beyondBelow(degrees(limit), from) : words.stoppedBelow(from)];
+}
+
+/** How a line runs from its shortest wire to its longest; `flatTo` is the last point of a level start, −1 for none. */
+function courseOf(
 	line: readonly ChartPoint[],
-	here: ChartPoint,
-	write: (value: number) => string,
-	writeLength: (value: number) => string,
+	{ flatTo, write, writeLength }: CourseWords & { readonly flatTo: number },
 ): string {
 	const [first] = line;
 	const last = line.at(-1);
 	if (first === undefined || last === undefined) return words.nothing;
+	const flatEnd = line[flatTo];
+	if (flatEnd === last) return words.heldThroughout(write(last.y), writeLength(last.x));
+	if (flatEnd !== undefined) {
+		return words.heldThenFalls(write(first.y), write(last.y), writeLength(flatEnd.x), writeLength(last.x));
+	}
 	const highest = line.reduce((most, point) => (point.y > most.y * (1 + 1e-9) ? point : most), first);
 	const from = highest === last ? first : highest;
 	const sentence = last.y < from.y ? words.falls : words.rises;
-	const told = sentence(write(from.y), write(last.y), writeLength(from.x), writeLength(last.x));
-	return `${told} ${words.here(writeLength(here.x), write(here.y))}`;
+	return sentence(write(from.y), write(last.y), writeLength(from.x), writeLength(last.x));
+}
+
+interface CourseWords {
+	readonly write: (value: number) => string;
+	readonly writeLength: (value: number) => string;
 }

@@ -275,6 +275,12 @@ export const bench = {
 			`Falls from ${from} to ${to} as the length grows from ${fromLength} to ${toLength}.`,
 		rises: (from: string, to: string, fromLength: string, toLength: string) =>
 			`Rises from ${from} to ${to} as the length grows from ${fromLength} to ${toLength}.`,
+		heldThenFalls: (from: string, to: string, untilLength: string, toLength: string) =>
+			`Held at ${from} up to ${untilLength}, then falls to ${to} at ${toLength}.`,
+		heldThroughout: (value: string, toLength: string) => `Held at ${value} at every length up to ${toLength}.`,
+		beyond: (celsius: string) => `beyond ${celsius} °C`,
+		beyondBelow: (celsius: string, length: string) => `The wire would be beyond ${celsius} °C below ${length}.`,
+		stoppedBelow: (length: string) => `Below ${length} no current would stay on.`,
 		nothing: 'At every length shown this set-up is over a limit.',
 		here: (length: string, value: string) => `Here, at ${length}: ${value}.`,
 	},

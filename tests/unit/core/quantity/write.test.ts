@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { quantityParts, writeNumber, writeQuantity, type WriteOptions } from '#core/quantity/write.ts';
+import { quantityParts, writeNumber, writeQuantity, type WriteOptions, writeUncertain } from '#core/quantity/write.ts';
 
 function written(value: number, unit: string, options?: WriteOptions): string {
 	return writeQuantity(value, unit, options).replaceAll(/[\u202F\u00A0]/g, '_');
@@ -56,4 +56,21 @@ describe('quantities are written with three figures and the prefix that suits', 
 		expect(() => writeQuantity(1, 'foo')).toThrow(RangeError);
 		expect(() => writeNumber(1, { figures: 16 })).toThrow(RangeError);
 	});
+});
+
+test.each([
+	[1.0012, 0.0608, '1.00 ± 0.06'],
+	[12.004, 0.73, '12.0 ± 0.7'],
+	[3.812, 0.19, '3.81 ± 0.19'],
+	[3.812, 0.24, '3.8 ± 0.2'],
+	[25.3, 0.096, '25.30 ± 0.10'],
+	[1234, 57, '1230 ± 60'],
+	[1234, 140, '1230 ± 140'],
+	[0.0312, 0.0004, '0.0312 ± 0.0004'],
+])('%f with an uncertainty of %f is written %s', (value, uncertainty, written) => {
+	expect(writeUncertain(value, uncertainty)).toBe(written);
+});
+
+test('an uncertainty of nothing cannot be written', () => {
+	expect(() => writeUncertain(1, 0)).toThrow(RangeError);
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { readContentFile } from '#exercise/content-file.ts';
 import { cupboardSchema } from '#exercise/cupboard.ts';
-import { benchChart, sweepFor } from '#ui/bench/bench-chart.ts';
+import { benchChart, sweepFor, type ChartQuantity } from '#ui/bench/bench-chart.ts';
 import { Bench } from '#ui/bench/bench.svelte.ts';
 
 const file = 'src/content/cupboard.yaml';
@@ -10,7 +10,7 @@ const read = readContentFile(readFileSync(file, 'utf8'), file, cupboardSchema);
 if (!read.ok) throw new Error(JSON.stringify(read.problems));
 const cupboard = read.value.data;
 
-function chartOf(bench: Bench, quantity: 'power' | 'temperature' = 'power', unit: 'mm' | 'inch' = 'mm') {
+function chartOf(bench: Bench, quantity: ChartQuantity = 'power', unit: 'mm' | 'inch' = 'mm') {
 	return benchChart(bench, sweepFor(bench.setup), quantity, unit);
 }
 
@@ -56,3 +56,32 @@ test('lengths in inches when they are chosen', () => {
 	expect(view.x.unit).toBe('in');
 	expect(view.operatingPoint?.x).toBeCloseTo(553 / 25.4, 6);
 });
+
+test('a temperature past the end of its data is neither drawn nor told as a figure', () => {
+	const bench = new Bench(() => cupboard);
+	bench.chooseReel('G-28');
+	bench.setLength(0.12);
+	const { view, summary } = chartOf(bench, 'temperature');
+	expect(view.operatingPoint).toBeUndefined();
+	expect(view.series[0]?.points.every(({ y }) => y < 1200)).toBe(true);
+	const start = view.series[0]?.points[0]?.x ?? 0;
+	expect(start).toBeGreaterThan(120);
+	expect(summary).toContain(`The wire would be beyond 1200 °C below ${view.x.write(start)}.`);
+	expect(summary).toContain('Here, at 120 mm: beyond 1200 °C.');
+});
+
+test.each(['current', 'power-per-metre'] as const)(
+	'a %s held at the limit of the supply is told as held',
+	(quantity) => {
+		const bench = new Bench(() => cupboard);
+		bench.chooseReel('R-71');
+		bench.setVoltage(3);
+		bench.setCurrentLimit(3);
+		bench.setLength(0.4);
+		const { view, summary } = chartOf(bench, quantity);
+		const points = view.series[0]?.points ?? [];
+		const top = points[0]?.y ?? 0;
+		const lastHeld = points.findLast(({ y }) => y > top * 0.9999);
+		expect(summary).toContain(`Held at ${view.y.write(top)} up to ${view.x.write(lastHeld?.x ?? 0)}, `);
+	},
+);
