@@ -88,3 +88,31 @@ test('what is typed is set as mathematics at once, and what cannot be read is na
 	await page.getByLabel('Working', { exact: true }).fill('R = 12/(2.5 = 4.8');
 	await expect(page.locator('.read')).toContainText('Not read:');
 });
+
+test('until a twofold number is settled nothing is read into it', async ({ page }) => {
+	await openJob(page, 'b', ohmsJob);
+	await markWorking(page, 'R = 1,234 ohm');
+	await expect(page.locator('.verdict')).toContainText('One question first.');
+	await expect(page.locator('.read')).toContainText('1,234 is 1234 or 1.234.');
+	await expect(page.locator('.verdict')).not.toContainText('would let');
+	await expect(page.getByText('Set up the bench with this number')).toHaveCount(0);
+});
+
+test('an emptied working leaves no old verdict', async ({ page }) => {
+	await openJob(page, 'b', ohmsJob);
+	await markWorking(page, 'R = 1000 ohm');
+	await expect(page.locator('.verdict')).toContainText('Not yet.');
+	await markWorking(page, '');
+	await expect(page.getByText('Nothing to mark yet')).toBeVisible();
+	await expect(page.locator('.verdict')).toHaveCount(0);
+});
+
+test('a space stands between any two sentences of a verdict', async ({ page }) => {
+	const job = await openJob(page, 'b', ohmsJob);
+	const wrong = job.value('I') / job.value('V');
+	for (const sign of ['/', ':', '÷']) {
+		await markWorking(page, `R = ${job.value('I')} ${sign} ${job.value('V')} = ${rounded(wrong)} ohm`);
+		await expect(page.locator('.verdict')).toContainText('Not yet.');
+		expect(await page.locator('.verdict').textContent()).not.toMatch(/\p{L}[.?:]\p{L}/u);
+	}
+});
