@@ -116,3 +116,14 @@ test('a space stands between any two sentences of a verdict', async ({ page }) =
 		expect(await page.locator('.verdict').textContent()).not.toMatch(/\p{L}[.?:]\p{L}/u);
 	}
 });
+
+test('a right answer rounded to two figures is told by what the unrounded one needs', async ({ page }) => {
+	const job = await openJob(page, 'b', /What current flows/);
+	const [V, R, label] = [job.value('V'), job.value('R'), job.value('Imax')];
+	await page.getByRole('radio', { name: V / R > 0.8 * label ? 'Over the ceiling' : 'Under the ceiling' }).check();
+	await markWorking(page, `I = ${V} V / ${R} Ω = ${(V / R).toPrecision(2)} A`);
+	const verdict = page.locator('.verdict');
+	await expect(verdict).toContainText('Right.');
+	await expect(verdict).toContainText(new RegExp(`needs ${V.toPrecision(3)}\\sV`, 'u'));
+	await expect(verdict).not.toContainText('more than it can give');
+});
