@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { planSet, relationOf, type PoolEntry } from '#course/practice/plan.ts';
-import { isSeed, freshSession, readSession, writeSession } from '#course/practice/session.ts';
+import { isSeed, freshWork, readWork, writeWork } from '#course/practice/set-work.ts';
 import { memoryDrafts } from '#course/draft.ts';
 import { parseExercise, parsePracticeSet } from '#exercise/schema.ts';
 
@@ -71,10 +71,10 @@ test('the same seed draws the same set', () => {
 
 test('what is done in a set is read back, and nonsense begins afresh', () => {
 	const drafts = memoryDrafts();
-	writeSession(drafts, 'b', 'k3', { done: { '0': 'right' }, fresh: { '1': 2 } });
-	expect(readSession(drafts, 'b', 'k3')).toEqual({ done: { '0': 'right' }, fresh: { '1': 2 } });
+	writeWork(drafts, 'b', 'k3', { done: { '0': 'right' }, fresh: { '1': 2 } });
+	expect(readWork(drafts, 'b', 'k3')).toEqual({ done: { '0': 'right' }, fresh: { '1': 2 } });
 	drafts.write('practice/b/k4', '{"done":');
-	expect(readSession(drafts, 'b', 'k4')).toEqual(freshSession);
+	expect(readWork(drafts, 'b', 'k4')).toEqual(freshWork);
 });
 
 test('only short plain words from an address serve as seeds', () => {

@@ -10,21 +10,21 @@ const schema = v.object({
 });
 
 /** How far one drawn set is. */
-export type SetSession = Readonly<v.InferOutput<typeof schema>>;
+export type SetWork = Readonly<v.InferOutput<typeof schema>>;
 
-export const freshSession: SetSession = { done: {}, fresh: {} };
+export const freshWork: SetWork = { done: {}, fresh: {} };
 
 /** Reads what was kept of a drawn set; anything unreadable begins afresh. */
-export function readSession(drafts: DraftStore, set: string, seed: string): SetSession {
+export function readWork(drafts: DraftStore, set: string, seed: string): SetWork {
 	try {
 		return v.parse(schema, JSON.parse(drafts.read(keyOf(set, seed)) ?? '{}'));
 	} catch {
-		return freshSession;
+		return freshWork;
 	}
 }
 
-export function writeSession(drafts: DraftStore, set: string, seed: string, session: SetSession): void {
-	drafts.write(keyOf(set, seed), JSON.stringify(session));
+export function writeWork(drafts: DraftStore, set: string, seed: string, work: SetWork): void {
+	drafts.write(keyOf(set, seed), JSON.stringify(work));
 }
 
 /** The seed a set was last drawn with on this device. */
